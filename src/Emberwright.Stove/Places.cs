@@ -1,0 +1,24 @@
+namespace Emberwright.Stove;
+
+/// <summary>Ids of the places that several patterns share. A pattern may have further ones of its own.</summary>
+public static class Places
+{
+    /// <summary>Port in the firebox, above the burn pot.</summary>
+    public const string Firebox = "firebox";
+    /// <summary>Port just before the combustion blower.</summary>
+    public const string BlowerInlet = "blower-inlet";
+    /// <summary>Port where the vent leaves the appliance.</summary>
+    public const string Collar = "collar";
+    /// <summary>Sampling place for flue gas.</summary>
+    public const string Flue = "flue";
+    /// <summary>The room in which the stove stands.</summary>
+    public const string Room = "room";
+    /// <summary>Warm air at the grille.</summary>
+    public const string WarmAir = "warm-air";
+    /// <summary>The house against outdoors.</summary>
+    public const string House = "house";
+    /// <summary>The mains socket.</summary>
+    public const string Supply = "supply";
+    /// <summary>The place where the vacuum switch's hose ends at the switch.</summary>
+    public const string SwitchHose = "switch-hose";
+}
