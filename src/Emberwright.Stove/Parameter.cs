@@ -47,4 +47,12 @@ public enum Parameter
     House,
     /// <summary>ln of the supply voltage ratio.</summary>
     Supply,
+    /// <summary>ln of the share of the port's pressure that reaches the vacuum switch or pressure sensor (hose off or plugged: far below 0).</summary>
+    SensedPressure,
+    /// <summary>ln of the vacuum switch's closing and opening pressure against its rating.</summary>
+    SwitchThreshold,
+    /// <summary>Offset of the pressure sensor's zero, Pa; positive reads too high.</summary>
+    SensorZero,
+    /// <summary>Offset of the exhaust disc's, probe's or thermocouple's indication, K; negative reads too cold.</summary>
+    ProofSensor,
 }

@@ -1,0 +1,24 @@
+using Emberwright.Stove;
+using Emberwright.Stove.Patterns;
+
+namespace Emberwright.Diagnosis;
+
+/// <summary>The stove to be diagnosed: its construction, site and history. Readings are not part of it.</summary>
+/// <param name="Pattern">Family of construction.</param>
+/// <param name="Card">What is known of make and model, or null.</param>
+/// <param name="Site">Where it stands and the day's weather.</param>
+/// <param name="History">What was true before today.</param>
+public sealed record StoveCase(Pattern Pattern, StoveCard? Card, Site Site, History History);
+
+/// <summary>What is known of the stove's past. Unknown facts are null.</summary>
+/// <param name="AgeYears">Age of the appliance, years.</param>
+/// <param name="TonnesSinceCleaning">Fuel burned since the last full service, metric tonnes.</param>
+/// <param name="MonthsSinceCleaning">Months since the last full service.</param>
+/// <param name="LastAsLeft">Readings as left at the last visit, if any.</param>
+/// <param name="IsService">True when the visit was called for as a routine service with nothing wrong.</param>
+public sealed record History(
+    double? AgeYears = null,
+    double? TonnesSinceCleaning = null,
+    double? MonthsSinceCleaning = null,
+    IReadOnlyList<ReadingEvidence>? LastAsLeft = null,
+    bool IsService = false);
