@@ -3,7 +3,7 @@
 // Symbols: n amount, mol; m mass, kg; M molar mass, kg/mol; R gas constant, J/(kg K); R₀ = 8.314462618 J/(mol K).
 // Validity: ideal gas; volume shares equal mole shares. An empty mixture has no shares (NaN).
 // Source: SI 2019 (R₀); IUPAC conventional atomic weights (molar masses).
-// Worked value: dry air of Air.cs weighs 28.965 g/mol and has R = 287.05 J/(kg K).
+// Worked value: dry air of CombustionAir.cs weighs 28.965 g/mol and has R = 287.05 J/(kg K).
 
 namespace Emberwright.Stove.Fire;
 

@@ -22,13 +22,13 @@ public sealed class Stoichiometry
     private readonly HeatContent airHeat;
 
     /// <summary>Works out the fuel in dry air.</summary>
-    public Stoichiometry(Fuel fuel) : this(fuel, Air.Dry)
+    public Stoichiometry(Fuel fuel) : this(fuel, CombustionAir.Dry)
     {
     }
 
     /// <summary>Works out the fuel in air of a humidity.</summary>
     /// <exception cref="InputException">The fuel needs no air.</exception>
-    public Stoichiometry(Fuel fuel, Air air)
+    public Stoichiometry(Fuel fuel, CombustionAir air)
     {
         Fuel = fuel;
         Air = air;
@@ -42,7 +42,7 @@ public sealed class Stoichiometry
         OxygenDemandMol = carbon + hydrogen / 4 + sulfur - oxygen / 2;
         if (!(OxygenDemandMol > 0))
             throw new InputException("fuel analysis", "the oxygen in the fuel exceeds what it needs to burn", "Check carbon, hydrogen and oxygen of the dry analysis.");
-        DryAirMol = OxygenDemandMol / Air.OxygenShare;
+        DryAirMol = OxygenDemandMol / CombustionAir.OxygenShare;
         StoichiometricAir = DryAirMol * air.PerDryMole;
         StoichiometricFlue = StoichiometricAir + new GasMix(
             CarbonDioxide: carbon,
@@ -61,7 +61,7 @@ public sealed class Stoichiometry
     public Fuel Fuel { get; }
 
     /// <summary>The combustion air.</summary>
-    public Air Air { get; }
+    public CombustionAir Air { get; }
 
     /// <summary>O2 needed, mol per kg of fuel as fired.</summary>
     public double OxygenDemandMol { get; }
@@ -73,7 +73,7 @@ public sealed class Stoichiometry
     public double DryAirMol { get; }
 
     /// <summary>Dry air needed, kg per kg of fuel as fired.</summary>
-    public double DryAirKgPerKg => DryAirMol * Air.DryMole.MassKg;
+    public double DryAirKgPerKg => DryAirMol * CombustionAir.DryMole.MassKg;
 
     /// <summary>Air needed with its humidity, kg per kg of fuel as fired.</summary>
     public double AirKgPerKg { get; }

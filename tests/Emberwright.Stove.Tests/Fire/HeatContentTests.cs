@@ -48,7 +48,7 @@ public class HeatContentTests
     [Fact]
     public void Evaluating_allocates_nothing()
     {
-        var heat = new HeatContent(Air.DryMole);
+        var heat = new HeatContent(CombustionAir.DryMole);
         heat.At(400);
         var before = GC.GetAllocatedBytesForCurrentThread();
         var sum = 0.0;

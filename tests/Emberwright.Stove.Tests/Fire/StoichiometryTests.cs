@@ -15,7 +15,7 @@ public class StoichiometryTests
         from ash in Gen.Double[0, 8]
         from w in Gen.Double[0, 0.5]
         from x in Gen.Double[0, 0.02]
-        select new Stoichiometry(new Fuel("any", UltimateAnalysis.ByDifference(c, h, n, s, ash), w), new Air(x));
+        select new Stoichiometry(new Fuel("any", UltimateAnalysis.ByDifference(c, h, n, s, ash), w), new CombustionAir(x));
 
     internal static readonly Gen<double> AnyAirRatio = Gen.Double[1, 12];
 

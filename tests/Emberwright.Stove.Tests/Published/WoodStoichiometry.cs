@@ -13,7 +13,7 @@ public class WoodStoichiometry
     [Fact]
     public void Air_for_a_known_oxygen_demand()
     {
-        var airPerOxygen = Air.DryMole.MassKg / (Air.OxygenShare * MolarMass.Oxygen);
+        var airPerOxygen = CombustionAir.DryMole.MassKg / (CombustionAir.OxygenShare * MolarMass.Oxygen);
 
         Assert.Equal(6.443, 1.493 * airPerOxygen, 0.002 * 6.443);
     }

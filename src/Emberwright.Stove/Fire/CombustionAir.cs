@@ -8,7 +8,7 @@
 namespace Emberwright.Stove.Fire;
 
 /// <summary>Combustion air of a stated humidity. Amounts are per mole of dry air.</summary>
-public sealed class Air
+public sealed class CombustionAir
 {
     /// <summary>Oxygen in dry air, volume share.</summary>
     public const double OxygenShare = 0.20946;
@@ -17,12 +17,12 @@ public sealed class Air
     public static GasMix DryMole { get; } = new(CarbonDioxide: 0.00036, Nitrogen: 0.78084, Oxygen: OxygenShare, Argon: 0.00934);
 
     /// <summary>Air without water vapour.</summary>
-    public static Air Dry { get; } = new(0);
+    public static CombustionAir Dry { get; } = new(0);
 
     /// <summary>Air of a humidity.</summary>
     /// <param name="humidityKgPerKg">Water vapour per dry air, kg/kg; 0 … 0.1.</param>
     /// <exception cref="InputException">Humidity outside its range.</exception>
-    public Air(double humidityKgPerKg)
+    public CombustionAir(double humidityKgPerKg)
     {
         HumidityKgPerKg = InputException.Require(humidityKgPerKg, 0, 0.1, "air humidity", "kg/kg",
             "Give kg of water per kg of dry air; a living room has about 0.006.");
