@@ -66,8 +66,13 @@ public enum ComponentState
 /// <summary>A component in a faulty state.</summary>
 /// <param name="Component">Component id in the pattern's wiring.</param>
 /// <param name="State">Its state.</param>
-/// <param name="Factor">Ratio of its impedance to healthy, for <see cref="ComponentState.Drifted"/>.</param>
-public sealed record CircuitChange(string Component, ComponentState State, double Factor = 1);
+/// <param name="Factor">
+/// Ratio of its value to healthy, for <see cref="ComponentState.Drifted"/>: impedance of a passive part, voltage of a
+/// source or sensor (−1 is a reversed thermocouple).
+/// </param>
+/// <param name="Offset">Added to its value, for <see cref="ComponentState.Drifted"/>: Ω for a resistance probe, V for a source or sensor.</param>
+/// <param name="LeakOhm">Resistance of the leak, Ω, for <see cref="ComponentState.LeakingToEarth"/>; required there.</param>
+public sealed record CircuitChange(string Component, ComponentState State, double Factor = 1, double Offset = 0, double? LeakOhm = null);
 
 /// <summary>Probability of one outcome of a sign when the fault is present.</summary>
 /// <param name="Sign">Sign id.</param>
