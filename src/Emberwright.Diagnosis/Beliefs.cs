@@ -29,9 +29,18 @@ public sealed record Beliefs(
 /// <param name="Fault">Fault id; <c>nothing</c> and <c>unlisted</c> stand for themselves.</param>
 /// <param name="Name">Name in the trade's words.</param>
 /// <param name="Prior">Probability before any evidence, 0…1.</param>
-/// <param name="Probability">Probability now, 0…1.</param>
+/// <param name="Probability">Probability that it is present now, after everything done so far, 0…1.</param>
 /// <param name="Because">Each piece of evidence with its factor on the odds, strongest first.</param>
-public sealed record Suspect(string Fault, string Name, double Prior, double Probability, IReadOnlyList<Because> Because);
+/// <param name="AsFound">Probability that it was present as found, 0…1; a cured fault keeps this one.</param>
+public sealed record Suspect(
+    string Fault, string Name, double Prior, double Probability, IReadOnlyList<Because> Because, double AsFound)
+{
+    /// <summary>Stands for a stove with no fault of the catalogue and no fouling past a limit.</summary>
+    public const string Nothing = "nothing";
+
+    /// <summary>Stands for a cause that the catalogue does not list.</summary>
+    public const string Unlisted = "unlisted";
+}
 
 /// <summary>One piece of evidence in the explanation of a probability.</summary>
 /// <param name="Evidence">Entry id of the evidence.</param>
