@@ -1,0 +1,33 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace Emberwright.Field;
+
+/// <summary>The page's own side of things: theme, scrolling, files in and out (<c>js/screen.js</c>).</summary>
+public sealed class Screen(IJSRuntime js)
+{
+    private readonly Lazy<Task<IJSObjectReference>> module = new(() => js.InvokeAsync<IJSObjectReference>("import", "./js/screen.js").AsTask());
+
+    /// <summary>The theme chosen: <c>light</c>, <c>dark</c>, or empty for the system's.</summary>
+    public async Task<string> Theme() => await (await module.Value).InvokeAsync<string>("theme");
+
+    /// <summary>Chooses a theme; empty follows the system.</summary>
+    public async Task UseTheme(string theme) => await (await module.Value).InvokeVoidAsync("setTheme", theme);
+
+    /// <summary>Brings a step of the visit to the top and puts the reader there.</summary>
+    public async Task GoTo(string id) => await (await module.Value).InvokeVoidAsync("goTo", id);
+
+    /// <summary>Hands a file to the person.</summary>
+    public async Task HandOver(string name, string mediaType, byte[] bytes) =>
+        await (await module.Value).InvokeVoidAsync("handOver", name, mediaType, bytes);
+
+    /// <summary>The photo just taken, small enough to keep, as JPEG; null when none was.</summary>
+    public async Task<byte[]?> TakeIn(ElementReference input) => await (await module.Value).InvokeAsync<byte[]?>("takeIn", input);
+
+    /// <summary>Opens the browser's print dialog.</summary>
+    public async Task Print() => await js.InvokeVoidAsync("print");
+
+    /// <summary>Reports which step lies at the top of the screen, until stopped.</summary>
+    public async Task<IJSObjectReference> WatchSteps<T>(IEnumerable<string> ids, DotNetObjectReference<T> listener) where T : class =>
+        await (await module.Value).InvokeAsync<IJSObjectReference>("watchSteps", ids.ToArray(), listener);
+}

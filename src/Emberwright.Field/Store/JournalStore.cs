@@ -1,0 +1,70 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Microsoft.JSInterop;
+
+namespace Emberwright.Field.Store;
+
+/// <summary>A visit as it lies in the phone's store: the text of its file, line by line.</summary>
+/// <param name="Visit">Visit id.</param>
+/// <param name="Header">First line of the visit file.</param>
+/// <param name="Demo">True for the visits that come with the app.</param>
+/// <param name="Lines">Entries in the order they were written here, each as first written.</param>
+public sealed record KeptVisit(string Visit, string Header, bool Demo, IReadOnlyList<string> Lines);
+
+/// <summary>What room the phone gives.</summary>
+/// <param name="Persisted">True when the browser promised not to clear the store by itself.</param>
+/// <param name="Usage">Bytes used.</param>
+/// <param name="Quota">Bytes allowed.</param>
+public sealed record Space(bool Persisted, double Usage, double Quota);
+
+/// <summary>
+/// The phone's own store, in IndexedDB. Journals are only ever added to; a call that returns has reached the disk.
+/// The rules are kept in <c>js/store.js</c>, where they also hold against this code.
+/// </summary>
+public sealed class JournalStore(IJSRuntime js)
+{
+    private readonly Lazy<Task<IJSObjectReference>> module = new(() => js.InvokeAsync<IJSObjectReference>("import", "./js/store.js").AsTask());
+
+    /// <summary>Every visit on this phone.</summary>
+    public async Task<IReadOnlyList<KeptVisit>> Visits() =>
+        JsonSerializer.Deserialize(await Ask<string>("visits"), StoreJson.Default.IReadOnlyListKeptVisit) ?? [];
+
+    /// <summary>Adds a visit with the lines it has so far, whole or not at all.</summary>
+    /// <param name="visit">The visit; its id must be new here.</param>
+    /// <param name="ids">The id of each line's entry.</param>
+    public Task Begin(KeptVisit visit, IEnumerable<string> ids) =>
+        Do("begin", visit.Visit, visit.Header, ids.ToArray(), visit.Lines.ToArray(), visit.Demo);
+
+    /// <summary>Adds one line to a journal.</summary>
+    public Task Append(string visit, string id, string line) => Do("append", visit, new[] { id }, new[] { line });
+
+    /// <summary>Removes the visits that came with the app.</summary>
+    public Task RemoveDemo() => Do("removeDemo");
+
+    /// <summary>Keeps a picture and returns the hash by which an entry may name it.</summary>
+    public Task<string> KeepPicture(byte[] bytes, string mediaType) => Ask<string>("keepPicture", bytes, mediaType);
+
+    /// <summary>A kept picture's bytes, or null.</summary>
+    public Task<byte[]?> Picture(string hash) => Ask<byte[]?>("picture", hash);
+
+    /// <summary>The address by which the page shows a kept picture, or null.</summary>
+    public Task<string?> PictureAddress(string hash) => Ask<string?>("pictureAddress", hash);
+
+    /// <summary>A setting of this phone, or null.</summary>
+    public Task<string?> Setting(string name) => Ask<string?>("setting", name);
+
+    /// <summary>Keeps a setting of this phone.</summary>
+    public Task KeepSetting(string name, string value) => Do("keepSetting", name, value);
+
+    /// <summary>Asks the browser to keep the store for good and says what room there is.</summary>
+    public async Task<Space> Space() => JsonSerializer.Deserialize(await Ask<string>("space"), StoreJson.Default.Space)!;
+
+    private async Task<T> Ask<T>(string what, params object?[] with) => await (await module.Value).InvokeAsync<T>(what, with);
+
+    private async Task Do(string what, params object?[] with) => await (await module.Value).InvokeVoidAsync(what, with);
+}
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(IReadOnlyList<KeptVisit>))]
+[JsonSerializable(typeof(Space))]
+internal sealed partial class StoreJson : JsonSerializerContext;

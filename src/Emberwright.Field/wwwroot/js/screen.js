@@ -1,0 +1,59 @@
+// What a page cannot do from .NET: theme, scrolling to a step, handing a file over, taking a picture in.
+
+/** Follows the system when theme is empty. */
+export function setTheme(theme) {
+    if (theme) document.documentElement.dataset.theme = theme; else delete document.documentElement.dataset.theme;
+    try { if (theme) localStorage.setItem('theme', theme); else localStorage.removeItem('theme'); } catch { }
+}
+
+export function theme() {
+    return document.documentElement.dataset.theme ?? '';
+}
+
+/** Hands a file to the person: the share sheet where a phone has one for files, a download elsewhere. */
+export async function handOver(name, type, bytes) {
+    const file = new File([bytes], name, { type });
+    if (matchMedia('(pointer: coarse)').matches && navigator.canShare?.({ files: [file] })) {
+        try { await navigator.share({ files: [file], title: name }); return; } catch (reason) { if (reason.name === 'AbortError') return; }
+    }
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(file);
+    link.download = name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+/** Moves to a step of the visit and puts the reader there. */
+export function goTo(id) {
+    const step = document.getElementById(id);
+    if (!step) return;
+    for (let around = step; around; around = around.parentElement) if (around.tagName === 'DETAILS') around.open = true;
+    step.scrollIntoView({ block: 'start' });
+    const heading = step.querySelector('h2') ?? step;
+    heading.tabIndex = -1;
+    heading.focus({ preventScroll: true });
+}
+
+/** A photo made small enough to keep: the longer side at most 1600 px, as JPEG. */
+export async function takeIn(input) {
+    const file = input.files[0];
+    if (!file) return null;
+    const picture = await createImageBitmap(file, { imageOrientation: 'from-image' });
+    const scale = Math.min(1, 1600 / Math.max(picture.width, picture.height));
+    const canvas = new OffscreenCanvas(Math.round(picture.width * scale), Math.round(picture.height * scale));
+    canvas.getContext('2d').drawImage(picture, 0, 0, canvas.width, canvas.height);
+    input.value = '';
+    return new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.82 })).arrayBuffer());
+}
+
+/** Tells .NET which step of the visit lies at the top of the screen. */
+export function watchSteps(ids, listener) {
+    const visible = new Map();
+    const observer = new IntersectionObserver(entries => {
+        for (const entry of entries) visible.set(entry.target.id, entry.isIntersecting);
+        const first = ids.find(id => visible.get(id));
+        if (first) listener.invokeMethodAsync('StepInView', first);
+    }, { rootMargin: '-80px 0px -55% 0px' });
+    for (const id of ids) { const step = document.getElementById(id); if (step) observer.observe(step); }
+    return { stop: () => observer.disconnect() };
+}
