@@ -1,0 +1,56 @@
+namespace Emberwright.Reports.Pictures;
+
+/// <summary>Breaks a text into lines.</summary>
+internal static class Words
+{
+    /// <summary>
+    /// Lines no wider than a measure, broken at spaces; a single word that is wider is broken inside.
+    /// Line breaks in the text are kept. Nothing but the spaces at breaks is lost.
+    /// </summary>
+    /// <param name="text">The text.</param>
+    /// <param name="width">Widest line, in the lettering's unit.</param>
+    /// <param name="lettering">Size and weight.</param>
+    public static List<string> Wrap(string text, double width, Lettering lettering)
+    {
+        var lines = new List<string>();
+        foreach (var paragraph in text.ReplaceLineEndings("\n").Split('\n'))
+        {
+            var line = "";
+            foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            {
+                var longer = line.Length == 0 ? word : line + " " + word;
+                if (lettering.Width(longer) <= width)
+                {
+                    line = longer;
+                    continue;
+                }
+
+                if (line.Length > 0) lines.Add(line);
+                line = word;
+                while (lettering.Width(line) > width && Fitting(line, width, lettering) is var n && n < line.Length)
+                {
+                    lines.Add(line[..n]);
+                    line = line[n..];
+                }
+            }
+
+            lines.Add(line);
+        }
+
+        return lines;
+    }
+
+    // How many characters of one long word fit: at least one, never half a surrogate pair.
+    private static int Fitting(string word, double width, Lettering lettering)
+    {
+        int fits = 1, past = word.Length;
+        while (past - fits > 1)
+        {
+            var middle = (fits + past) / 2;
+            if (lettering.Width(word[..middle]) <= width) fits = middle;
+            else past = middle;
+        }
+
+        return char.IsHighSurrogate(word[fits - 1]) ? fits + 1 : fits;
+    }
+}

@@ -1,0 +1,20 @@
+using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Pictures.Profile;
+
+namespace Emberwright.Reports.Tests;
+
+/// <summary>Every picture the golden tests hold, by file name.</summary>
+internal static class Gallery
+{
+    public static IReadOnlyDictionary<string, Func<Scene>> Scenes { get; } = new Dictionary<string, Func<Scene>>
+    {
+        ["profile-choked"] = () => PressureProfile.Draw(Samples.Choked),
+        ["profile-choked-inwc"] = () => PressureProfile.Draw(Samples.Choked with { Unit = PressureUnit.InchOfWater, SecondUnit = PressureUnit.Pascal }),
+        ["profile-cleaned"] = () => PressureProfile.Draw(Samples.Cleaned),
+        ["profile-one-port"] = () => PressureProfile.Draw(Samples.OnePort),
+        ["profile-nest"] = () => PressureProfile.Draw(Samples.NestInCap),
+        ["profile-calm"] = () => PressureProfile.Draw(Samples.Calm),
+        ["profile-wide"] = () => PressureProfile.Draw(Samples.Choked, 560),
+        ["pair"] = () => PressureProfilePair.Draw(Samples.Choked, Samples.Cleaned),
+    };
+}
