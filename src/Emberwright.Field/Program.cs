@@ -1,6 +1,15 @@
 using Emberwright.Field;
+using Emberwright.Field.Store;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
-await builder.Build().RunAsync();
+builder.RootComponents.Add<Microsoft.AspNetCore.Components.Web.HeadOutlet>("head::after");
+builder.Services.AddSingleton<JournalStore>();
+builder.Services.AddSingleton<Preferences>();
+builder.Services.AddSingleton<Screen>();
+builder.Services.AddSingleton(TimeProvider.System);
+
+var host = builder.Build();
+await host.Services.GetRequiredService<Preferences>().Load();
+await host.RunAsync();

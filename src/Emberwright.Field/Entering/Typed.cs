@@ -4,7 +4,7 @@ using Emberwright.Stove.Quantities;
 namespace Emberwright.Field.Entering;
 
 /// <summary>A number while it is being typed on the pad: exactly the characters shown. It is not yet a reading.</summary>
-/// <param name="Text">Digits, at most one point, a true minus in front or none; at most 8 characters.</param>
+/// <param name="Text">Digits, at most one point, a true minus in front or none; at most 8 characters beside it.</param>
 public readonly record struct Typed(string Text)
 {
     private const int Longest = 8;
@@ -24,13 +24,13 @@ public readonly record struct Typed(string Text)
     /// <summary>Adds a digit; a leading zero gives way to it.</summary>
     public Typed Digit(char digit)
     {
-        if (Text.Length >= Longest) return this;
+        if (Unsigned.Length >= Longest) return this;
         return Unsigned == "0" ? new(Sign + digit) : new(Text + digit);
     }
 
     /// <summary>Adds the decimal point; a second one is ignored, and a point alone becomes "0.".</summary>
     public Typed Point() =>
-        Text.Contains('.') || Text.Length >= Longest ? this : new(Unsigned.Length == 0 ? Sign + "0." : Text + ".");
+        Text.Contains('.') || Unsigned.Length >= Longest ? this : new(Unsigned.Length == 0 ? Sign + "0." : Text + ".");
 
     /// <summary>Turns the sign round.</summary>
     public Typed TurnSign() => new(Sign.Length == 0 ? QuantityFormat.Minus + Text : Unsigned);
