@@ -12,6 +12,9 @@ public sealed record Fault
     /// <summary>Name in the trade's words.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Other names for it, lower case; search and old journals know them.</summary>
+    public IReadOnlyList<string> Aliases { get; init; } = [];
+
     /// <summary>Where it belongs.</summary>
     public required Area Area { get; init; }
 
@@ -24,6 +27,12 @@ public sealed record Fault
     /// <summary>Changes to continuous parameters; each adds to the parameter's mean and sets its spread.</summary>
     public IReadOnlyList<ParameterShift> Shifts { get; init; } = [];
 
+    /// <summary>
+    /// Set for fouling that every stove has a little of: it is not a hypothesis of its own, it is present once its
+    /// parameter has passed the limit. Its symptoms hold in proportion to the probability that it has.
+    /// </summary>
+    public FoulingLimit? Fouling { get; init; }
+
     /// <summary>Changes to components of the circuit.</summary>
     public IReadOnlyList<CircuitChange> Circuit { get; init; } = [];
 
@@ -32,6 +41,11 @@ public sealed record Fault
 
     /// <summary>What cures it.</summary>
     public required Remedy Remedy { get; init; }
+
+    /// <summary>
+    /// Ids of checks of which one must have been done before a part is replaced for this fault. Empty when nothing is replaced.
+    /// </summary>
+    public IReadOnlyList<string> ProvedBy { get; init; } = [];
 
     /// <summary>Id of the safety stop this fault calls for when found, or null.</summary>
     public string? SafetyStop { get; init; }
@@ -45,6 +59,11 @@ public sealed record Fault
 /// <param name="Mean">Mean change, in the parameter's own unit (ln or offset).</param>
 /// <param name="Sd">Standard deviation of the change.</param>
 public sealed record ParameterShift(Parameter Parameter, double Mean, double Sd);
+
+/// <summary>The limit past which a degree of fouling counts as a fault.</summary>
+/// <param name="Parameter">The fouled passage, wheel or surface; a logarithm, falling as it fouls.</param>
+/// <param name="Limit">Value at or below which the fault is present, ln of the share left.</param>
+public sealed record FoulingLimit(Parameter Parameter, double Limit);
 
 /// <summary>How a component of the circuit is under a fault.</summary>
 public enum ComponentState
@@ -86,7 +105,9 @@ public sealed record Symptom(string Sign, string Outcome, double Probability);
 /// <param name="Minutes">Minutes it takes.</param>
 /// <param name="PartCost">Cost of parts, in the firm's currency.</param>
 /// <param name="Cautions">Cautions at this work.</param>
-public sealed record Remedy(RemedyKind Kind, string Words, double Minutes, double PartCost, IReadOnlyList<string> Cautions);
+/// <param name="OnVan">Probability that the part is on the van, 0…1; otherwise a second trip is needed.</param>
+public sealed record Remedy(
+    RemedyKind Kind, string Words, double Minutes, double PartCost, IReadOnlyList<string> Cautions, double OnVan = 1);
 
 /// <summary>What a remedy does.</summary>
 public enum RemedyKind
