@@ -1,5 +1,7 @@
 using Emberwright.Reports.Pictures;
 using Emberwright.Reports.Pictures.Profile;
+using Emberwright.Reports.Pictures.Timeline;
+using Emberwright.Reports.Pictures.Wiring;
 
 namespace Emberwright.Reports.Tests;
 
@@ -16,5 +18,9 @@ internal static class Gallery
         ["profile-calm"] = () => PressureProfile.Draw(Samples.Calm),
         ["profile-wide"] = () => PressureProfile.Draw(Samples.Choked, 560),
         ["pair"] = () => PressureProfilePair.Draw(Samples.Choked, Samples.Cleaned),
+        ["wiring-open"] = () => WiringPicture.Draw(Samples.FeedCircuit),
+        ["wiring-plug-out"] = () => WiringPicture.Draw(Samples.PlugOut),
+        ["wiring-230"] = () => WiringPicture.Draw(Samples.LongChain230),
+        ["timeline"] = () => BurnTimeline.Draw(Samples.Start),
     };
 }

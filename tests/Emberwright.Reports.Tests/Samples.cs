@@ -1,4 +1,6 @@
 using Emberwright.Reports.Pictures.Profile;
+using Emberwright.Reports.Pictures.Timeline;
+using Emberwright.Reports.Pictures.Wiring;
 
 namespace Emberwright.Reports.Tests;
 
@@ -69,4 +71,56 @@ internal static class Samples
         ],
         Parts = ["inlet, pot", "ash passages", "blower", "vent"],
     };
+
+    public static WiringInput FeedCircuit { get; } = new()
+    {
+        Title = "Feed circuit while the board calls for fuel",
+        SupplyV = 120,
+        Live = true,
+        VoltsTo = "volts to neutral, point 5",
+        Chain =
+        [
+            new WiringPoint("tp1", "1") { ExpectV = 120, ReadV = 121 },
+            new WiringPart("high-limit", "High-limit disc", PartKind.Switch) { Detail = "reset by hand · closed" },
+            new WiringPoint("tp2", "2") { ExpectV = 120, ReadV = 121 },
+            new WiringPart("lid", "Lid switch", PartKind.Switch) { Detail = "lid down · closed" },
+            new WiringPoint("tp3", "3") { ExpectV = 120, ReadV = 120 },
+            new WiringPart("vacuum", "Vacuum switch", PartKind.Switch) { Detail = "needs −10 Pa, has −7", State = PartState.Open },
+            new WiringPoint("tp4", "4") { ExpectV = 0, ReadV = 0.4 },
+            new WiringPart("feed-motor", "Feed motor", PartKind.Motor) { Detail = "winding 92 Ω, plug out", ExpectOhms = "85–100 Ω", ReadOhms = "92 Ω" },
+            new WiringPoint("tp5", "5") { Note = "neutral", ExpectV = 0 },
+        ],
+        Meter = new("tp4", "tp5", "0.4", "volts AC", "0", "120 would clear the switch and point at the motor."),
+    };
+
+    public static WiringInput PlugOut { get; } = FeedCircuit with { Title = "Feed circuit, plug out", Live = false, Meter = null };
+
+    public static WiringInput LongChain230 { get; } = new()
+    {
+        Title = "Igniter circuit, 230 V, nothing read yet below point 3",
+        SupplyV = 230,
+        Live = true,
+        Chain =
+        [
+            new WiringPoint("l", "L") { ExpectV = 230, ReadV = 228 },
+            new WiringPart("fuse", "Fuse 3.15 A", PartKind.Fuse) { Detail = "behind the rear panel" },
+            new WiringPoint("a", "1") { ExpectV = 230, ReadV = 229 },
+            new WiringPart("plug", "Board plug X4", PartKind.Connector) { State = PartState.Unknown },
+            new WiringPoint("b", "2") { ExpectV = 230, ReadV = 171 },
+            new WiringPart("thermostat", "Over-temperature thermostat of the hopper wall", PartKind.Switch) { Detail = "resets by itself when the hopper has cooled below 60 °C", State = PartState.Unknown },
+            new WiringPoint("c", "3") { ExpectV = 230 },
+            new WiringPart("igniter", "Igniter", PartKind.Heater) { Detail = "130–210 Ω cold" },
+            new WiringPoint("n", "N") { Note = "neutral", ExpectV = 0, ReadV = 0 },
+        ],
+        Meter = new("c", "n", null, "volts AC", "230", "Nothing here with 228 at L means an open between."),
+    };
+
+    public static TimelineInput Start { get; } = new("Start, computed and seen",
+    [
+        new("feed", "first pellets", 0.3, 0.5, 0.8, 0.5),
+        new("flame", "first flame", 3, 4.5, 7, 6),
+        new("proof", "fire proved by the disc", 9, 13, 19, 23.5),
+        new("room-air", "room-air blower starts", 10, 14, 20),
+        new("high", "steady on high", 22, 28, 36),
+    ]);
 }
