@@ -1,0 +1,79 @@
+using System.Text;
+using System.Text.Json;
+
+namespace Emberwright.Visits.Journal;
+
+/// <summary>
+/// A visit file as read: its journal and what is wrong in it. The format is JSON Lines, UTF-8: a header, then one entry
+/// per line. Everything that can be read is; everything that cannot is kept and written back as it stands.
+/// </summary>
+/// <param name="Journal">The entries, those that could not be read among them.</param>
+/// <param name="Problems">What is wrong, in the order of lines.</param>
+public sealed record VisitFile(VisitJournal Journal, IReadOnlyList<Problem> Problems)
+{
+    /// <summary>Reads the text of a visit file. It never throws for what the text says.</summary>
+    public static VisitFile Read(string text) => Read(text, Upcasting.Released);
+
+    /// <summary>The text of a journal: header and lines as first written, each ended by a line feed.</summary>
+    public static string Write(VisitJournal journal)
+    {
+        ArgumentNullException.ThrowIfNull(journal);
+        var text = new StringBuilder(journal.Header.Line).Append('\n');
+        foreach (var entry in journal.Entries) text.Append(entry.Line).Append('\n');
+        return text.ToString();
+    }
+
+    internal static VisitFile Read(string text, IReadOnlyList<UpcastStep> upcasts)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var lines = text.TrimStart('\uFEFF').Split('\n');
+        var problems = new List<Problem>();
+        var header = ReadHeader(lines, problems, out var first);
+        var reader = new LineReader(header.Visit, upcasts);
+        var entries = new List<Entry>();
+        for (var i = first; i < lines.Length; i++)
+        {
+            var line = lines[i].TrimEnd('\r');
+            if (!string.IsNullOrWhiteSpace(line)) entries.Add(reader.Read(line, i + 1, torn: i == lines.Length - 1));
+        }
+
+        return new VisitFile(VisitJournal.Of(header, entries), [.. problems, .. reader.Problems]);
+    }
+
+    private static VisitHeader ReadHeader(string[] lines, List<Problem> problems, out int next)
+    {
+        next = 0;
+        while (next < lines.Length - 1 && string.IsNullOrWhiteSpace(lines[next])) next++;
+        var line = lines[next].TrimEnd('\r');
+        var number = next + 1;
+        if (ReadHeaderLine(line, number, problems) is { } header)
+        {
+            next++;
+            return header;
+        }
+
+        problems.Insert(0, new(number, "", line.Length > 80 ? line[..80] + "…" : line, "The file does not begin with a header.",
+            VisitHeader.For("the visit's id").Line + " should be its first line."));
+        return VisitHeader.For("");
+    }
+
+    private static VisitHeader? ReadHeaderLine(string line, int number, List<Problem> problems)
+    {
+        try
+        {
+            using var document = JsonDocument.Parse(line);
+            if (document.RootElement.ValueKind != JsonValueKind.Object) return null;
+            var header = new BodyReader(document.RootElement, number, "", problems);
+            if (header.Text("format") != VisitHeader.Format) return null;
+            var version = header.Count("version") ?? VisitHeader.CurrentVersion;
+            if (version > VisitHeader.CurrentVersion)
+                problems.Add(new(number, "version", version.ToString(), $"The file was written by a newer version; this one reads up to {VisitHeader.CurrentVersion}.",
+                    "Update to see everything. What is not understood is kept."));
+            return new VisitHeader(header.Required("visit", "Give the visit an id, such as a UUID."), version, line);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,72 @@
+namespace Emberwright.Visits.Journal;
+
+/// <summary>
+/// The append-only set of a visit's entries, in their order. Immutable: appending and merging give a new journal.
+/// Merging is a set union, so it is commutative, associative and idempotent and cannot conflict.
+/// It is not the visit: what the entries come to is <see cref="Visit.Fold"/>.
+/// </summary>
+public sealed class VisitJournal : IEquatable<VisitJournal>
+{
+    private VisitJournal(VisitHeader header, IReadOnlyList<Entry> entries)
+    {
+        Header = header;
+        Entries = entries;
+    }
+
+    /// <summary>The first line of its file.</summary>
+    public VisitHeader Header { get; }
+
+    /// <summary>All entries, in order.</summary>
+    public IReadOnlyList<Entry> Entries { get; }
+
+    /// <summary>A journal with nothing in it.</summary>
+    /// <param name="visit">Id of the visit.</param>
+    public static VisitJournal Begin(string visit) => new(VisitHeader.For(visit), []);
+
+    /// <summary>A journal of given entries; the same entry twice is one.</summary>
+    public static VisitJournal Of(VisitHeader header, IEnumerable<Entry> entries) => new(header, Union(entries));
+
+    /// <summary>This journal with one more entry.</summary>
+    public VisitJournal Append(Entry entry) => new(Header, Union(Entries.Append(entry)));
+
+    /// <summary>The entries of both.</summary>
+    /// <exception cref="ArgumentException">The other journal belongs to another visit.</exception>
+    public VisitJournal Merge(VisitJournal other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        if (other.Header.Visit != Header.Visit)
+            throw new ArgumentException($"The journals belong to two visits, {Header.Visit} and {other.Header.Visit}. Merge journals of one visit only.", nameof(other));
+        return new(Later(Header, other.Header), Union(Entries.Concat(other.Entries)));
+    }
+
+    /// <summary>
+    /// Entries that claim the same identity but differ: one id with two lines, or one device and seq with two ids
+    /// (a device restored from a backup that kept its old name). All are kept.
+    /// </summary>
+    public IReadOnlyList<IReadOnlyList<Entry>> Clashes() =>
+    [
+        .. Entries.GroupBy(e => e.Id).Where(g => g.Count() > 1).Select(g => g.ToArray()),
+        .. Entries.Where(e => e.Device != Entry.ByHand).GroupBy(e => (e.Device, e.Seq))
+            .Where(g => g.Select(e => e.Id).Distinct().Count() > 1).Select(g => g.ToArray()),
+    ];
+
+    /// <inheritdoc/>
+    public bool Equals(VisitJournal? other) => other is not null && Header == other.Header && Entries.SequenceEqual(other.Entries);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as VisitJournal);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Header, Entries.Count);
+
+    // One line met in two files may have been given two derived places; the earlier one holds in any order of merging.
+    private static Entry[] Union(IEnumerable<Entry> entries)
+    {
+        var sorted = entries.GroupBy(e => (e.Id, e.Line)).Select(same => same.Min()!).ToArray();
+        Array.Sort(sorted);
+        return sorted;
+    }
+
+    private static VisitHeader Later(VisitHeader a, VisitHeader b) =>
+        a.Version != b.Version ? (a.Version > b.Version ? a : b) : string.CompareOrdinal(a.Line, b.Line) <= 0 ? a : b;
+}
