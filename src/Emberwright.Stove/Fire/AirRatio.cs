@@ -24,6 +24,8 @@ public enum Basis
 /// <summary>Air ratio λ from what an analyser reads.</summary>
 public static class AirRatio
 {
+    private const double RoundOff = 1e-9;
+
     /// <summary>λ from O2.</summary>
     /// <param name="stoichiometry">Fuel and air.</param>
     /// <param name="oxygen">O2, volume share; 0 up to below that of the air.</param>
@@ -37,10 +39,10 @@ public static class AirRatio
         InputException.Require(100 * oxygen, 0, 99.9 * airOxygen, "oxygen", $"% ({Name(basis)})",
             "Air itself reads about 20.9 %: check that the probe is in the flue gas, and re-zero the analyser in fresh air.");
         var freed = (oxygen - carbonMonoxide / 2) / (1 - carbonMonoxide / 2);
-        if (freed < 0)
+        if (freed < -RoundOff)
             throw new InputException("oxygen", $"{100 * oxygen:0.##} % is less than burning {1e6 * carbonMonoxide:0} ppm of CO would take, so λ is below 1",
                 "The fire lacks air; stop the stove and check intake, burn pot and vent.");
-        return 1 + freed * flue / (air * (airOxygen - freed));
+        return 1 + Math.Max(0, freed) * flue / (air * (airOxygen - freed));
     }
 
     /// <summary>λ from CO2.</summary>
@@ -53,7 +55,7 @@ public static class AirRatio
     {
         var (flue, air) = Amounts(stoichiometry, basis);
         var most = stoichiometry.StoichiometricFlue.CarbonDioxide / flue;
-        InputException.Require(100 * carbonDioxide, 0.1, 100 * most, "carbon dioxide", $"% ({Name(basis)})",
+        InputException.Require(100 * carbonDioxide, 0.1, 100 * most * (1 + RoundOff), "carbon dioxide", $"% ({Name(basis)})",
             "This fuel cannot give more than its maximum; check the fuel chosen and whether the analyser computes CO2 for another fuel.");
         var burnt = Math.Min(most, (carbonDioxide + carbonMonoxide) / (1 - carbonMonoxide / 2));
         var airShare = stoichiometry.StoichiometricAir.CarbonDioxide / air;

@@ -94,14 +94,16 @@ public sealed class Stoichiometry
 
     /// <summary>Flue gas at an air ratio.</summary>
     /// <param name="airRatio">λ; at least 1.</param>
-    /// <param name="carbonMonoxideDry">CO in dry flue gas, volume share; 0 … 0.05. Its carbon is missing from CO2, half its amount is left over as O2.</param>
+    /// <param name="carbonMonoxide">CO, volume share; 0 … 0.05. Its carbon is missing from CO2, half its amount is left over as O2.</param>
+    /// <param name="basis">Whether the CO share counts water vapour.</param>
     /// <exception cref="InputException">λ below 1 or CO outside its range.</exception>
-    public FlueGas FlueGasAt(double airRatio, double carbonMonoxideDry = 0)
+    public FlueGas FlueGasAt(double airRatio, double carbonMonoxide = 0, Basis basis = Basis.Dry)
     {
         InputException.Require(airRatio, 1, 1000, "air ratio", "", "Below 1 the fuel cannot burn out; check oxygen and carbon dioxide.");
-        InputException.Require(carbonMonoxideDry, 0, 0.05, "carbon monoxide", "volume share", "Give ppm by volume; 10 000 ppm is a share of 0.01.");
+        InputException.Require(carbonMonoxide, 0, 0.05, "carbon monoxide", "volume share", "Give ppm by volume; 10 000 ppm is a share of 0.01.");
         var burnt = StoichiometricFlue + (airRatio - 1) * StoichiometricAir;
-        var co = carbonMonoxideDry * burnt.DryMol / (1 - carbonMonoxideDry / 2);
+        var whole = basis switch { Basis.Dry => burnt.DryMol, Basis.Wet => burnt.MoistMol };
+        var co = carbonMonoxide * whole / (1 - carbonMonoxide / 2);
         return new FlueGas(airRatio, burnt + new GasMix(CarbonDioxide: -co, Oxygen: co / 2, CarbonMonoxide: co));
     }
 
