@@ -21,4 +21,12 @@ public static class Places
     public const string Supply = "supply";
     /// <summary>The place where the vacuum switch's hose ends at the switch.</summary>
     public const string SwitchHose = "switch-hose";
+    /// <summary>The vent's outlet, under its terminal.</summary>
+    public const string VentOutlet = "vent-outlet";
+    /// <summary>The combustion-air intake.</summary>
+    public const string Intake = "intake";
+    /// <summary>The burn pot.</summary>
+    public const string BurnPot = "burn-pot";
+    /// <summary>The fuel feed.</summary>
+    public const string Feed = "feed";
 }

@@ -1,3 +1,4 @@
+using Emberwright.Stove.Air;
 using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Stove;
@@ -8,12 +9,37 @@ namespace Emberwright.Stove;
 /// </summary>
 public sealed class VirtualStove
 {
+    private readonly StoveModel model;
+
     /// <summary>Sets up the stove.</summary>
+    /// <param name="pattern">The family of construction.</param>
+    /// <param name="card">What is known of make and model; its pattern must be this one.</param>
+    /// <param name="site">Where it stands and what the day is like.</param>
+    /// <exception cref="InputException">A number of site or card makes no sense; the message names field, value, range and remedy.</exception>
     public VirtualStove(Pattern pattern, StoveCard? card, Site site)
+    {
+        ArgumentNullException.ThrowIfNull(pattern);
+        ArgumentNullException.ThrowIfNull(site);
+        Pattern = pattern;
+        Card = card;
+        Site = site;
+        var offsets = new double[ParameterSlopes.Parameters];
+        if (card is not null)
+        {
+            CardFit = CardFit.Of(pattern, card);
+            offsets = [.. CardFit.Offsets];
+        }
+
+        model = new StoveModel(pattern, card, site, offsets);
+    }
+
+    /// <summary>A stove whose parameters' zeros are given, for fitting a card.</summary>
+    internal VirtualStove(Pattern pattern, StoveCard? card, Site site, double[] offsets)
     {
         Pattern = pattern;
         Card = card;
         Site = site;
+        model = new StoveModel(pattern, card, site, offsets);
     }
 
     /// <summary>The family of construction.</summary>
@@ -21,6 +47,9 @@ public sealed class VirtualStove
 
     /// <summary>What is known of make and model; null when nothing is.</summary>
     public StoveCard? Card { get; }
+
+    /// <summary>How the card's healthy values changed the nominal stove; null without a card.</summary>
+    public CardFit? CardFit { get; }
 
     /// <summary>Where it stands.</summary>
     public Site Site { get; }
@@ -31,8 +60,42 @@ public sealed class VirtualStove
     /// <param name="parameters">Values indexed by <see cref="Parameter"/>; all zero is the clean stove.</param>
     /// <param name="condition">The state to solve for.</param>
     /// <param name="warmStart">A state of the same stove and condition to start from; it never changes the answer.</param>
-    public StoveState Solve(ReadOnlySpan<double> parameters, Condition condition, StoveState? warmStart = null) =>
-        throw new NotImplementedException();
+    /// <returns>The state; look at its <see cref="StoveState.Status"/>: every physically possible input gives one.</returns>
+    /// <exception cref="InputException">A parameter is not a number or far outside what a stove can have.</exception>
+    public StoveSolution Solve(ReadOnlySpan<double> parameters, Condition condition, StoveState? warmStart = null)
+    {
+        CheckParameters(parameters);
+        var scenario = model.Scenario(parameters, condition);
+        var at = model.Layout(condition);
+        var z = new double[at.Count];
+        var warm = warmStart is StoveSolution before && before.Unknowns.Length == z.Length && before.Status != SolveStatus.NotConverged;
+        if (warm)
+        {
+            ((StoveSolution)warmStart!).Unknowns.CopyTo(z);
+        }
+
+        var trace = CoupledSolver.Solve(scenario, at, z, warm);
+        return new StoveSolution(model, scenario, at, z, trace, condition);
+    }
+
+    private static void CheckParameters(ReadOnlySpan<double> parameters)
+    {
+        if (parameters.Length != ParameterSlopes.Parameters)
+        {
+            throw new InputException("parameters", $"{parameters.Length} values given for {ParameterSlopes.Parameters} parameters", "Give one value per parameter, zero for nominal.");
+        }
+
+        for (var k = 0; k < parameters.Length; k++)
+        {
+            var (limit, unit) = (Parameter)k switch
+            {
+                Parameter.Wind or Parameter.House => (300.0, "Pa"),
+                Parameter.Moisture => (0.5, "of mass as fired"),
+                _ => (12.0, "(natural logarithm)"),
+            };
+            InputException.Require(parameters[k], -limit, limit, ((Parameter)k).ToString(), unit, "Zero is the nominal stove.");
+        }
+    }
 }
 
 /// <summary>How a solve ended.</summary>

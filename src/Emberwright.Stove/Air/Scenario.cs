@@ -1,0 +1,86 @@
+namespace Emberwright.Stove.Air;
+
+/// <summary>
+/// Everything one solve is computed from, as numbers: the compiled links, the day, the fire and the blowers'
+/// speeds. Built from a stove, its parameters and a condition; not changed by solving.
+/// </summary>
+internal sealed record Scenario
+{
+    public required LinkModel[] Links { get; init; }
+
+    /// <summary>Factor on each link's loss.</summary>
+    public required double[] LossFactor { get; init; }
+
+    public required int NodeCount { get; init; }
+
+    public required int FireNode { get; init; }
+
+    public required double PressurePa { get; init; }
+
+    public required double OutdoorK { get; init; }
+
+    public required double RoomK { get; init; }
+
+    public required bool OutsideAir { get; init; }
+
+    public required double WindPa { get; init; }
+
+    public required double HousePa { get; init; }
+
+    public required double VentSurroundingsK { get; init; }
+
+    public required double VentUaWPerK { get; init; }
+
+    public required double Speed { get; init; }
+
+    /// <summary>d ln speed / d ln supply voltage of the blower motors.</summary>
+    public required double MotorSlope { get; init; }
+
+    public required double HeadFactor { get; init; }
+
+    public required double UaWPerK { get; init; }
+
+    public required double StreamWPerK { get; init; }
+
+    public required double StreamInK { get; init; }
+
+    public required bool StreamIsWater { get; init; }
+
+    public required Burn Burn { get; init; }
+
+    /// <summary>Share of the fire's heat that is switched on, for continuation; 1 in the answer.</summary>
+    public double HeatShare { get; init; } = 1;
+
+    public bool IsBurning => Burn.FuelKgPerS > 0;
+
+    public double OutdoorDensity => Atmosphere.DensityKgPerM3(PressurePa, OutdoorK);
+
+    /// <summary>Room pressure against outdoors at the same height, Pa.</summary>
+    public double RoomPa(double heightM) => HousePa
+        + ((OutdoorDensity - Atmosphere.DensityKgPerM3(PressurePa, RoomK)) * Atmosphere.GravityMPerS2 * heightM);
+
+    public double BoundaryPa(int end, double heightM) => end switch
+    {
+        -1 => RoomPa(heightM),
+        -2 => OutsideAir ? 0 : RoomPa(heightM),
+        _ => WindPa,
+    };
+
+    public double BoundaryK(int end) => end switch
+    {
+        -1 => RoomK,
+        -2 => OutsideAir ? OutdoorK : RoomK,
+        _ => OutdoorK,
+    };
+
+    /// <summary>True when a boundary moves with the house's pressure.</summary>
+    public bool FollowsHouse(int end) => end == -1 || (end == -2 && !OutsideAir);
+
+    public LinkDuty Duty(int link) => Links[link].ColdSide switch
+    {
+        ColdSide.None => new LinkDuty(PressurePa, LossFactor[link], Speed, HeadFactor, 0, 0, 0),
+        ColdSide.Stream => new LinkDuty(PressurePa, LossFactor[link], Speed, HeadFactor, UaWPerK, StreamInK, StreamWPerK),
+        ColdSide.VentSurroundings =>
+            new LinkDuty(PressurePa, LossFactor[link], Speed, HeadFactor, VentUaWPerK, VentSurroundingsK, 0),
+    };
+}
