@@ -1,0 +1,198 @@
+// Question:    how well does a hypothesis explain all readings and margins together, and what does each one of them add?
+// Equations:   ln P(y|d) = −Φ(ĉ) − ½ln|2πR| − ½ln|Λ| − ½ln|H| + Σ_a ln S_a;
+//              with Σ = H⁻¹, B = R⁻¹ − R⁻¹JΣJᵀR⁻¹ and u = R⁻¹r̂: leaving reading i out,
+//                ln P(y_i | rest) = ½ln(B_ii/2π) − ½u_i²/B_ii, Δĉ = −ΣJᵀR⁻¹e_i·u_i/B_ii, ΔΣ = +gᵢgᵢᵀ/B_ii;
+//              leaving margin t out, with C = gᵀΣg, C₋ = C/(1 − kC): ln P(t | rest) = ln P_t − ½ℓ′²C₋ − ½ln(1 + kC₋);
+//              if reading i were off by N(0, K): gain = −½ln(1 + K·B_ii) + ½K·u_i²/(1 + K·B_ii).
+// Symbols:     as in Problem; ℓ′, k slope and curvature of the margin's ln P; S_a of Skew.
+// Validity:    near the best point; exact for linear predictions.
+// Assumptions: the posterior under one hypothesis has one mode.
+// Source:      Laplace's method: Tierney & Kadane, JASA 81 (1986) 82; deletion formulas: Cook & Weisberg, Residuals and
+//              Influence in Regression (1982), 2.2. From memory.
+// Worked:      y = c + e, c ~ N(0,1), e ~ N(0,1), y = 1: ln P = ln N(1; 0, 2) = −1.51551 (by hand, tested).
+namespace Emberwright.Diagnosis.Inference;
+
+/// <summary>The posterior of the unknowns under one hypothesis, near its best point, and its evidence.</summary>
+internal sealed class Mode
+{
+    private readonly Problem _problem;
+    private readonly double[] _pull;
+    private readonly double[] _weighted;
+
+    private Mode(Problem problem, Linearisation at, double[] mean, double misfit, Cholesky factor, bool reliable)
+    {
+        _problem = problem;
+        At = at;
+        Mean = mean;
+        Factor = factor;
+        Reliable = reliable;
+        Covariance = factor.Inverse();
+        var n = mean.Length;
+        var count = problem.Readings.Count;
+        Skews = new Skew?[n];
+        var ln = -misfit - 0.5 * (count * Math.Log(2 * Math.PI) + problem.Readings.LnDeterminant + problem.Prior.LnDeterminant + factor.LnDeterminant);
+        for (var k = 0; k < n; k++)
+        {
+            if (!problem.Layout.Unknowns[k].IsExponential) continue;
+            var skew = Skew.Of(mean[k], Covariance[k * n + k], problem.Layout.Unknowns[k].Sd);
+            Skews[k] = skew;
+            ln += skew.LnFactor;
+        }
+        LnEvidence = ln;
+
+        _pull = new double[count];
+        _weighted = new double[count * n];
+        var residual = new double[count];
+        for (var i = 0; i < count; i++)
+        {
+            residual[i] = at.Residual[i];
+            var row = at.Jacobian.AsSpan(i * n, n);
+            for (var k = 0; k < n; k++) residual[i] -= row[k] * (mean[k] - at.Point[k]);
+        }
+        for (var i = 0; i < count; i++)
+        {
+            var precision = problem.Readings.Precision.AsSpan(i * count, count);
+            _pull[i] = Cholesky.Dot(precision, residual);
+            for (var j = 0; j < count; j++)
+                for (var k = 0; k < n; k++) _weighted[i * n + k] += precision[j] * at.Jacobian[j * n + k];
+        }
+    }
+
+    /// <summary>Where the problem was linearised.</summary>
+    public Linearisation At { get; }
+
+    /// <summary>ĉ.</summary>
+    public double[] Mean { get; }
+
+    /// <summary>Σ = H⁻¹, row major.</summary>
+    public double[] Covariance { get; }
+
+    /// <summary>Cholesky factor of H.</summary>
+    public Cholesky Factor { get; }
+
+    /// <summary>ln P(readings and margins | hypothesis).</summary>
+    public double LnEvidence { get; }
+
+    /// <summary>Exponential prior put right, for each restriction; null elsewhere.</summary>
+    public Skew?[] Skews { get; }
+
+    /// <summary>False when the fit did not converge, lies on a bound, or was only extrapolated.</summary>
+    public bool Reliable { get; }
+
+    /// <summary>The problem.</summary>
+    public Problem Problem => _problem;
+
+    /// <summary>The posterior at the end of a fit.</summary>
+    public static Mode Of(Fit fit) =>
+        new(fit.Problem, fit.Best, fit.Best.Point, fit.Best.Misfit, fit.Factor, fit.Converged && !fit.Clipped);
+
+    /// <summary>The posterior of a problem taken as linear round one point.</summary>
+    public static Mode? Linear(Problem problem, Linearisation at) =>
+        GaussNewton.Extrapolate(at) is { } end ? new Mode(problem, at, end.Point, end.Misfit, end.Factor, reliable: false) : null;
+
+    /// <summary>Fits from a start; where that fails the linear answer there, where even that fails null.</summary>
+    public static Mode? From(Problem problem, double[] start)
+    {
+        var fit = GaussNewton.Minimise(problem, start);
+        if (fit is { Converged: true, Clipped: false }) return Of(fit);
+        return Linear(problem, problem.At(start)) is { } linear && (fit is null || linear.LnEvidence > Of(fit).LnEvidence)
+            ? linear
+            : fit is null ? null : Of(fit);
+    }
+
+    /// <summary>uᵢ and Bᵢᵢ of a reading: its pull on the fit and the precision with which the rest predicts it.</summary>
+    public (double Pull, double Precision) Of(int reading)
+    {
+        var n = Mean.Length;
+        var count = _problem.Readings.Count;
+        var g = Influence(reading);
+        var own = _problem.Readings.Precision[reading * count + reading];
+        return (_pull[reading], Math.Max(own - Cholesky.Dot(_weighted.AsSpan(reading * n, n), g), 1e-12 * own));
+    }
+
+    /// <summary>ln P(reading | all other evidence).</summary>
+    public double LnGiven(int reading)
+    {
+        var (u, b) = Of(reading);
+        return 0.5 * Math.Log(b / (2 * Math.PI)) - 0.5 * u * u / b;
+    }
+
+    /// <summary>ln of the factor on the evidence if this reading were off by N(0, sd²) beside everything else.</summary>
+    public double GainIfWrong(int reading, double sd)
+    {
+        var (u, b) = Of(reading);
+        var k = sd * sd;
+        return -0.5 * Math.Log(1 + k * b) + 0.5 * k * u * u / (1 + k * b);
+    }
+
+    /// <summary>ln P(margin | all other evidence).</summary>
+    public double LnGivenMargin(int margin)
+    {
+        var (cavity, _, at) = Cavity(margin);
+        return at.LnProbability - 0.5 * at.Slope * at.Slope * cavity - 0.5 * Math.Log(1 + at.Curvature * cavity);
+    }
+
+    /// <summary>Mean and variance of a combination g·c of the unknowns without one piece of evidence.</summary>
+    /// <param name="g">The combination.</param>
+    /// <param name="reading">Reading left out, or −1.</param>
+    /// <param name="margin">Margin left out, or −1.</param>
+    public (double Mean, double Variance) Without(ReadOnlySpan<double> g, int reading, int margin)
+    {
+        var mean = Cholesky.Dot(g, Mean);
+        var spread = Times(g);
+        var variance = Cholesky.Dot(g, spread);
+        if (reading >= 0)
+        {
+            var (u, b) = Of(reading);
+            var share = Cholesky.Dot(g, Influence(reading));
+            mean -= share * u / b;
+            variance += share * share / b;
+        }
+        if (margin >= 0)
+        {
+            var (cavity, row, at) = Cavity(margin);
+            var share = Cholesky.Dot(spread, row);
+            var open = cavity == 0 ? 1 : 1 + at.Curvature * cavity;
+            mean -= share * at.Slope * open;
+            variance += share * share * at.Curvature * open;
+        }
+        return (mean, variance);
+    }
+
+    /// <summary>r̃ᵀS⁻¹r̃: how far all readings lie from what the prior expects, linearised.</summary>
+    public double ReadingMisfit()
+    {
+        var n = Mean.Length;
+        var sum = 0.0;
+        for (var i = 0; i < _pull.Length; i++)
+        {
+            var fromPrior = At.Residual[i];
+            for (var k = 0; k < n; k++) fromPrior += At.Jacobian[i * n + k] * (At.Point[k] - _problem.Prior.Mean[k]);
+            sum += fromPrior * _pull[i];
+        }
+        return sum;
+    }
+
+    /// <summary>Σ·g.</summary>
+    public double[] Times(ReadOnlySpan<double> g)
+    {
+        var n = Mean.Length;
+        var result = new double[n];
+        for (var k = 0; k < n; k++) result[k] = Cholesky.Dot(Covariance.AsSpan(k * n, n), g);
+        return result;
+    }
+
+    /// <summary>ΣJᵀR⁻¹e_i: how the unknowns follow a reading.</summary>
+    private double[] Influence(int reading) => Times(_weighted.AsSpan(reading * Mean.Length, Mean.Length));
+
+    private (double Cavity, double[] Row, MarginPoint At) Cavity(int margin)
+    {
+        var n = Mean.Length;
+        var row = At.MarginJacobian.AsSpan(margin * n, n).ToArray();
+        var z = At.Deviates[margin];
+        for (var k = 0; k < n; k++) z += row[k] * (Mean[k] - At.Point[k]);
+        var at = _problem.Margins[margin].At(z);
+        var c = Cholesky.Dot(row, Times(row));
+        return (c / Math.Max(1 - at.Curvature * c, 1e-6), row, at);
+    }
+}

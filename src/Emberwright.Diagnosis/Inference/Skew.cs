@@ -1,0 +1,39 @@
+// Question:    what does the evidence gain or lose when a restriction's stand-in prior N(τ, τ²) is replaced by Exp(τ)?
+// Equations:   with Σ = H⁻¹: 1/v = 1/Σ_aa − 1/τ², m = v(ĉ_a/Σ_aa − 1/τ);
+//              S_a = τ⁻¹·exp(−m/τ + v/2τ²)·Φ((m − v/τ)/√v) / N(m; τ, v + τ²);
+//              then x | evidence is N(m − v/τ, v) cut off at 0, so P(x > L) = Φ((m − v/τ − L)/√v)/Φ((m − v/τ)/√v).
+// Symbols:     x restriction, τ its prior mean, ĉ its fitted value, N(m, v) what the evidence alone says of it, L a limit.
+// Validity:    Σ_aa < τ²; where the evidence says nothing (Σ_aa → τ²) S = 1 and P(x > L) = exp(−L/τ).
+// Assumptions: the evidence alone is normal in x.
+// Source:      one moment-free step of expectation propagation, Minka (2001); the integrals are elementary.
+// Worked:      no evidence, τ = 0.22, L = 0.511: P = exp(−2.32) = 0.098.
+namespace Emberwright.Diagnosis.Inference;
+
+/// <summary>Puts the exponential prior of a restriction right after a fit with its normal stand-in.</summary>
+/// <param name="LnFactor">ln S.</param>
+/// <param name="Mean">Mean of the normal that is cut off at 0; NaN when the evidence says nothing.</param>
+/// <param name="Variance">Its variance.</param>
+/// <param name="Tau">Prior mean of the restriction.</param>
+internal readonly record struct Skew(double LnFactor, double Mean, double Variance, double Tau)
+{
+    /// <summary>From the fitted value and variance of a restriction.</summary>
+    public static Skew Of(double fitted, double variance, double tau)
+    {
+        var gained = 1 / variance - 1 / (tau * tau);
+        if (!(gained > 1e-6 / (tau * tau))) return new Skew(0, double.NaN, double.NaN, tau);
+        var v = 1 / gained;
+        var m = v * (fitted / variance - 1 / tau);
+        var mean = m - v / tau;
+        var ln = -Math.Log(tau) - m / tau + v / (2 * tau * tau) + Normal.LnBelow(mean / Math.Sqrt(v)) - Normal.LnDensity(m, tau, v + tau * tau);
+        return new Skew(ln, mean, v, tau);
+    }
+
+    /// <summary>P(restriction &gt; limit), limit as −ln of the share left.</summary>
+    public double Beyond(double limit)
+    {
+        if (limit <= 0) return 1;
+        if (double.IsNaN(Mean)) return Math.Exp(-limit / Tau);
+        var sd = Math.Sqrt(Variance);
+        return Math.Exp(Math.Min(0, Normal.LnBelow((Mean - limit) / sd) - Normal.LnBelow(Mean / sd)));
+    }
+}
