@@ -1,5 +1,6 @@
 using Emberwright.Diagnosis;
 using Emberwright.Stove;
+using Emberwright.Stove.Faults;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits.Journal;
 
@@ -55,15 +56,18 @@ public static class VisitEvidence
             visit.Call?.VisitKind == VisitKind.Service && !visit.Of<ComplaintBody>().Any());
     }
 
+    // A code is the maker's; what it means is what counts.
+    private const string CodeSign = "code";
+
     private static IEnumerable<Evidence> Evidence(Fact<EntryBody> fact, Func<string, IEnumerable<SignOutcome>> signsIn) => fact.Body switch
     {
         ReadingBody reading => [new ReadingEvidence(fact.Id, fact.Epoch, reading.Observable, reading.Si)],
         ActionBody { Done: true } action => [new ActionEvidence(fact.Id, fact.Epoch, action.Action)],
-        ComplaintBody { Sign: { } sign, Outcome: { } outcome } => [new SignEvidence(fact.Id, fact.Epoch, sign, outcome)],
+        ComplaintBody { Outcome: { } outcome } complaint => [new SignEvidence(fact.Id, fact.Epoch, complaint.Sign ?? Complaints.Sign, outcome)],
         ComplaintBody complaint => Signs(fact, signsIn(complaint.Words)),
         AnswerBody answer => Signs(fact, Stated(answer.Question, answer.Outcome) ?? signsIn($"{answer.Question} {answer.Outcome}")),
         ObservationBody seen => Signs(fact, Stated(seen.Sign, seen.Outcome) ?? signsIn($"{seen.Sign} {seen.Outcome}")),
-        CodeBody code => [new SignEvidence(fact.Id, fact.Epoch, "alarm-code", code.Code)],
+        CodeBody { Meaning: { } meaning } => Signs(fact, Stated(CodeSign, meaning) ?? signsIn(meaning)),
         _ => [],
     };
 
