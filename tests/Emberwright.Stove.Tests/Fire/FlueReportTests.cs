@@ -48,10 +48,10 @@ public class FlueReportTests
     [Fact]
     public void Both_methods_agree_within_a_point_where_stoves_run() => Any.Where(o => o.FlueC < 250).Sample(options =>
     {
-        var report = FlueReport.Compute(options);
+        // In dry air: the vapour of humid air is a loss the indirect method leaves out.
+        var report = FlueReport.Compute(options with { HumidityPercent = 0 });
 
-        // Humid air carries vapour the indirect method leaves out, and it grows with excess air.
-        Assert.Equal(report["efficiency"].Value, report["efficiency-indirect"].Value, 0.5 + 0.03 * report["loss-sensible"].Value);
+        Assert.Equal(report["efficiency"].Value, report["efficiency-indirect"].Value, 0.2 + 0.02 * report["loss-sensible"].Value);
     });
 
     [Fact]

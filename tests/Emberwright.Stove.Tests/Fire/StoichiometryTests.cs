@@ -13,6 +13,7 @@ public class StoichiometryTests
         from n in Gen.Double[0, 2]
         from s in Gen.Double[0, 0.3]
         from ash in Gen.Double[0, 8]
+        where 100 - c - h - n - s - ash < 49.9
         from w in Gen.Double[0, 0.5]
         from x in Gen.Double[0, 0.02]
         select new Stoichiometry(new Fuel("any", UltimateAnalysis.ByDifference(c, h, n, s, ash), w), new CombustionAir(x));
