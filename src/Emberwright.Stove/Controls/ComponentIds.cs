@@ -9,6 +9,8 @@ public static class ComponentIds
     public const string EarthConductor = "earth-conductor";
     /// <summary>Fuse on the board or at the inlet.</summary>
     public const string Fuse = "fuse";
+    /// <summary>The board's own supply rail, from which all its outputs are fed.</summary>
+    public const string Board = "board";
     /// <summary>Disc that opens when the feed tube or the firebox shell gets too hot.</summary>
     public const string HighLimitDisc = "high-limit-disc";
     /// <summary>Switch closed by the hopper lid.</summary>
@@ -19,6 +21,8 @@ public static class ComponentIds
     public const string VacuumSwitch = "vacuum-switch";
     /// <summary>Disc on the exhaust that closes once a fire warms it.</summary>
     public const string ProofDisc = "proof-disc";
+    /// <summary>Disc that lets the room-air blower run once the shell is warm.</summary>
+    public const string RoomAirDisc = "room-air-disc";
     /// <summary>The board's contact around the proof-of-fire disc while a fire is being lit.</summary>
     public const string ProofBypass = "proof-bypass";
     /// <summary>Board output for the feed motor.</summary>
@@ -63,6 +67,18 @@ public static class ComponentIds
     public const string Thermocouple = "thermocouple";
     /// <summary>Resistance probe in the exhaust.</summary>
     public const string ExhaustProbe = "exhaust-probe";
+    /// <summary>Resistance probe in the room.</summary>
+    public const string RoomProbe = "room-probe";
+    /// <summary>Resistance probe in the water jacket.</summary>
+    public const string WaterProbe = "water-probe";
+    /// <summary>Combustion blower's speed sensor.</summary>
+    public const string SpeedSensor = "speed-sensor";
+    /// <summary>Run capacitor of the combustion blower's auxiliary winding.</summary>
+    public const string RunCapacitor = "run-capacitor";
+    /// <summary>Plug of the circulating pump.</summary>
+    public const string PumpConnector = "pump-connector";
+    /// <summary>Plug of the agitator motor.</summary>
+    public const string AgitatorConnector = "agitator-connector";
     /// <summary>Pressure sensor's output.</summary>
     public const string PressureSensor = "pressure-sensor";
     /// <summary>5 V supply of sensors.</summary>

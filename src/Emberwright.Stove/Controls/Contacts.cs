@@ -7,6 +7,8 @@ public enum ContactKind
     LimitDisc,
     /// <summary>Closes once the exhaust proves a fire.</summary>
     ProofDisc,
+    /// <summary>Closes when the shell is warm, to start a blower.</summary>
+    FanDisc,
     /// <summary>Closed by vacuum.</summary>
     VacuumSwitch,
     /// <summary>Closed by the hopper lid.</summary>

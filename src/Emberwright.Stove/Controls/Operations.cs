@@ -53,7 +53,7 @@ public static class Operations
     private static bool Closed(ContactKind kind, Operation operation) => kind switch
     {
         ContactKind.VacuumSwitch => operation is not (Operation.Unplugged or Operation.Off),
-        ContactKind.ProofDisc => operation is Operation.Low or Operation.High or Operation.Shutdown,
+        ContactKind.ProofDisc or ContactKind.FanDisc => operation is Operation.Low or Operation.High or Operation.Shutdown,
         ContactKind.Thermostat => operation is not Operation.Off,
         ContactKind.LimitDisc or ContactKind.LidSwitch or ContactKind.DoorSwitch or ContactKind.SafetyThermostat => true,
     };

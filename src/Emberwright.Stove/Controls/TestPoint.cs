@@ -25,8 +25,10 @@ public static class Points
     public const string Neutral = "neutral";
     /// <summary>Live as it enters the appliance, ahead of the fuse.</summary>
     public const string Live = "live";
-    /// <summary>Live behind the fuse, where the board takes its supply.</summary>
+    /// <summary>Live behind the fuse, at the board's inlet.</summary>
     public const string FusedLive = "fused-live";
+    /// <summary>The board's supply rail.</summary>
+    public const string BoardLive = "board-live";
     /// <summary>The appliance's metal and its protective conductor.</summary>
     public const string Earth = "earth";
     /// <summary>Common return of the board's low-voltage side.</summary>

@@ -37,6 +37,7 @@ public sealed class Wiring
         {
             Require(_pointIndex.ContainsKey(c.From), $"component '{c.Id}' starts at unknown test point '{c.From}'");
             Require(_pointIndex.ContainsKey(c.To), $"component '{c.Id}' ends at unknown test point '{c.To}'");
+            WiringValues.Require(c);
         }
         foreach (var id in FeedChain)
             Require(_componentIndex.TryGetValue(id, out var i) && Components[i] is Interlock, $"feed chain names '{id}', which is no interlock");
