@@ -14,6 +14,7 @@ namespace Emberwright.Diagnosis.Checks;
 /// <param name="Signs">Signs it shows, if any.</param>
 /// <param name="Cures">Faults it cures in passing (cleaning, resetting), if any.</param>
 /// <param name="Patterns">Pattern ids it applies to; empty means all.</param>
+/// <param name="Action">Id of the action that doing it amounts to, or null when nothing is changed.</param>
 public sealed record Check(
     string Id,
     string Name,
@@ -25,7 +26,13 @@ public sealed record Check(
     IReadOnlyList<Observable> Reads,
     IReadOnlyList<string> Signs,
     IReadOnlyList<string> Cures,
-    IReadOnlyList<string> Patterns);
+    IReadOnlyList<string> Patterns,
+    string? Action = null)
+{
+    /// <summary>True when the check can be done on a pattern.</summary>
+    /// <param name="patternId">Pattern id.</param>
+    public bool IsOn(string patternId) => Patterns.Count == 0 || Patterns.Contains(patternId);
+}
 
 /// <summary>How a check is done.</summary>
 public enum CheckKind

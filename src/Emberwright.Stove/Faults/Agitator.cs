@@ -5,7 +5,7 @@ namespace Emberwright.Stove.Faults;
 /// <summary>Faults of the agitator that stirs the burn pot of a multi-fuel stove.</summary>
 internal static class Agitator
 {
-    private static readonly IReadOnlyList<string> MultiFuel = [On.MultiFuel];
+    private static readonly IReadOnlyList<string> MultiFuel = [PatternIds.MultiFuel];
 
     public static IReadOnlyList<Fault> Faults { get; } =
     [

@@ -65,7 +65,7 @@ internal static class AirPath
             Area = Area.BurnPot,
             BaseRatePercent = 1.5,
             Origin = Origins.Memory,
-            Patterns = [On.Damper, On.Thermocouple, On.MultiFuel],
+            Patterns = PatternIds.AirDamper,
             Shifts = [new(Parameter.Intake, -1.0, 0.5)],
             Symptoms =
             [
@@ -82,7 +82,7 @@ internal static class AirPath
             Area = Area.BurnPot,
             BaseRatePercent = 1,
             Origin = Origins.Memory,
-            Patterns = [On.Damper, On.Thermocouple, On.MultiFuel],
+            Patterns = PatternIds.AirDamper,
             Shifts = [new(Parameter.Intake, 0.45, 0.2)],
             Symptoms =
             [
@@ -115,7 +115,7 @@ internal static class AirPath
             Area = Area.Ignition,
             BaseRatePercent = 1.5,
             Origin = Origins.Practice,
-            Patterns = [On.Damper, On.Thermocouple, On.Sealed, On.Hydronic],
+            Patterns = [PatternIds.Damper, PatternIds.Thermocouple, PatternIds.Sealed, PatternIds.Hydronic],
             Symptoms =
             [
                 .. Says((NoLight, .9)),

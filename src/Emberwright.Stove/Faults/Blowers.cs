@@ -107,12 +107,12 @@ internal static class Blowers
             Area = Area.CombustionBlower,
             BaseRatePercent = 1.2,
             Origin = Origins.Memory,
-            Patterns = On.SpeedSensor,
+            Patterns = PatternIds.SpeedSensor,
             Circuit = [new("speed-sensor", ComponentState.Open)],
             Symptoms =
             [
                 .. Says((AlarmShown, .7), (StopsProving, .1)),
-                new("code", "blower-speed", .85), new("combustion-blower-run", "full", .8),
+                new("code", "blower-speed", .85), new("combustion-blower-run", "full", .8), new("speed-pulses", "none", .95),
             ],
             Remedy = new(RemedyKind.Replace, "Clean and seat the speed sensor, mend its lead; replace it if no pulses come.", 15, 35, [Cautions.MakeSafe], 0.4),
             ProvedBy = ["speed-sensor-pulses"],
@@ -125,13 +125,13 @@ internal static class Blowers
             Area = Area.CombustionBlower,
             BaseRatePercent = 0.8,
             Origin = Origins.Memory,
-            Patterns = [On.Sealed, On.Hydronic],
+            Patterns = [PatternIds.Sealed, PatternIds.Hydronic],
             Shifts = [new(Parameter.BlowerSpeed, -0.2, 0.12)],
             Circuit = [new("run-capacitor", ComponentState.Drifted, 0.5)],
             Symptoms =
             [
                 .. Says((AlarmShown, .3), (StopsProving, .2), (NoFeed, .15), (LazyFlame, .15)),
-                new("combustion-blower-run", "slow", .5), new("noise", "hum", .5), new("combustion-blower-alone", "slow", .6), new("blower-spin", "free", .95),
+                new("combustion-blower-run", "slow", .5), new("capacitance", "low", .95), new("noise", "hum", .5), new("combustion-blower-alone", "slow", .6), new("blower-spin", "free", .95),
             ],
             Remedy = new(RemedyKind.Replace, "Replace the run capacitor by one of the same capacitance and class.", 12, 12,
                 [Cautions.MakeSafe, "Discharge the capacitor through a resistor before touching it."], 0.7),
@@ -145,7 +145,7 @@ internal static class Blowers
             Area = Area.RoomAirBlower,
             BaseRatePercent = 2,
             Origin = Origins.Memory,
-            Patterns = On.RoomAirBlower,
+            Patterns = PatternIds.RoomAirBlower,
             Shifts = [new(Parameter.RoomAir, -1.6, 0.4)],
             Circuit = [new("room-air-blower", ComponentState.Open)],
             Symptoms =
@@ -165,7 +165,7 @@ internal static class Blowers
             Area = Area.RoomAirBlower,
             BaseRatePercent = 1.5,
             Origin = Origins.Memory,
-            Patterns = On.RoomAirBlower,
+            Patterns = PatternIds.RoomAirBlower,
             Shifts = [new(Parameter.RoomAir, -0.6, 0.25)],
             Symptoms =
             [
@@ -184,7 +184,7 @@ internal static class Blowers
             Area = Area.RoomAirBlower,
             BaseRatePercent = 1,
             Origin = Origins.Memory,
-            Patterns = [On.Damper, On.Thermocouple, On.MultiFuel],
+            Patterns = PatternIds.AirDamper,
             Shifts = [new(Parameter.RoomAir, -1.6, 0.4)],
             Circuit = [new("room-air-disc", ComponentState.Open)],
             Symptoms =

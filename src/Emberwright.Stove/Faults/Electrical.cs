@@ -106,7 +106,7 @@ internal static class Electrical
             Symptoms =
             [
                 .. Says((Dead, .4), (SmokeOrSmell, .2), (NoFeed, .2)),
-                new("connectors", "scorched", .85), new("smell", "hot-electrical", .7), new("breaker", "trips", .4), new("fuse", "blown", .35),
+                new("connectors", "scorched", .85), new("earth-ohms", "wiring", .8), new("smell", "hot-electrical", .7), new("breaker", "trips", .4), new("fuse", "blown", .35),
             ],
             Remedy = new(RemedyKind.Replace, "Renew the scorched run with heat-proof wire of the same section, away from hot sheet.", 30, 15, [Cautions.MakeSafe]),
             ProvedBy = ["look-connectors"],
@@ -185,7 +185,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 0.5,
             Origin = Origins.Memory,
-            Patterns = On.RoomAirBlower,
+            Patterns = PatternIds.RoomAirBlower,
             Shifts = [new(Parameter.RoomAir, -1.6, 0.4)],
             Circuit = [new("room-air-output", ComponentState.Open)],
             Symptoms =

@@ -120,7 +120,7 @@ internal static class Fouling
             Area = Area.RoomAirBlower,
             BaseRatePercent = 5,
             Origin = Origins.Memory,
-            Patterns = On.RoomAirBlower,
+            Patterns = PatternIds.RoomAirBlower,
             Fouling = new(Parameter.RoomAir, -0.51),
             Symptoms =
             [

@@ -55,7 +55,7 @@ internal static class Ignition
             Symptoms =
             [
                 .. Says((Dead, .75), (NoLight, .15)),
-                new("fuse", "blown", .6), new("breaker", "trips", .6), new("happens", "at-start", .5), new("igniter-glow", "dark", .8),
+                new("earth-ohms", "igniter", .93), new("fuse", "blown", .6), new("breaker", "trips", .6), new("happens", "at-start", .5), new("igniter-glow", "dark", .8),
             ],
             Remedy = new(RemedyKind.Replace, "Replace the igniter and its lead once ohms to earth are low, unplugged; then the fuse by one of the same rating.", 25, 72, [Cautions.MakeSafe]),
             ProvedBy = ["igniter-earth-ohms"],

@@ -63,7 +63,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 1.6,
             Origin = Origins.Memory,
-            Patterns = On.VacuumSwitch,
+            Patterns = PatternIds.VacuumSwitch,
             Circuit = [new("vacuum-switch", ComponentState.Open)],
             Symptoms =
             [
@@ -82,7 +82,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 1.4,
             Origin = Origins.Memory,
-            Patterns = On.VacuumSwitch,
+            Patterns = PatternIds.VacuumSwitch,
             Shifts = [new(Parameter.SwitchThreshold, 0.85, 0.3)],
             Symptoms =
             [
@@ -101,7 +101,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 0.6,
             Origin = Origins.Memory,
-            Patterns = On.VacuumSwitch,
+            Patterns = PatternIds.VacuumSwitch,
             Circuit = [new("vacuum-switch", ComponentState.Shorted)],
             Symptoms =
             [
@@ -133,7 +133,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 3.5,
             Origin = Origins.Memory,
-            Patterns = [On.Damper, On.Thermocouple, On.Underfed, On.Sealed, On.Hydronic],
+            Patterns = PatternIds.HighLimit,
             Circuit = [new("high-limit-disc", ComponentState.Open)],
             Symptoms =
             [
@@ -168,7 +168,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 3,
             Origin = Origins.Memory,
-            Patterns = [On.Damper, On.Thermocouple, On.Underfed, On.Sealed],
+            Patterns = PatternIds.LidSwitch,
             Circuit = [new("lid-switch", ComponentState.Open)],
             Symptoms =
             [
@@ -186,7 +186,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 1.5,
             Origin = Origins.Memory,
-            Patterns = [On.Sealed, On.Hydronic, On.MultiFuel],
+            Patterns = PatternIds.DoorSwitch,
             Circuit = [new("door-switch", ComponentState.Open)],
             Symptoms =
             [
@@ -203,7 +203,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 5,
             Origin = Origins.Memory,
-            Patterns = On.ProofDisc,
+            Patterns = PatternIds.ProofDisc,
             Circuit = [new("proof-disc", ComponentState.Open)],
             Symptoms =
             [
@@ -221,7 +221,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 1.2,
             Origin = Origins.Memory,
-            Patterns = On.ProofDisc,
+            Patterns = PatternIds.ProofDisc,
             Shifts = [new(Parameter.ProofSensor, -35, 12)],
             Symptoms = [.. Says((StopsProving, .85), (StopsLater, .08)), new("disc-seat", "loose", .5), new("disc-seat", "sooted", .43), new("disc-bench", "right", .95)],
             Remedy = new(RemedyKind.Clean, "Wipe the disc and its seat, screw it flat.", 6, 0, [Cautions.MakeSafe]),
@@ -234,7 +234,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 0.5,
             Origin = Origins.Memory,
-            Patterns = On.ProofDisc,
+            Patterns = PatternIds.ProofDisc,
             Circuit = [new("proof-disc", ComponentState.Shorted)],
             Symptoms = [.. Says((WillNotStop, .6), (Noise, .05), (NoLight, .1)), new("disc-bench", "stuck", .92), new("run-on", "never-stops", .85)],
             Remedy = new(RemedyKind.Replace, "Replace the disc by one of the same temperature.", 12, 20, [Cautions.MakeSafe, Cautions.NoBridge]),

@@ -5,7 +5,7 @@ namespace Emberwright.Stove.Faults;
 /// <summary>Faults of the water side, and of the agitator, each of one pattern only.</summary>
 internal static class Water
 {
-    private static readonly IReadOnlyList<string> Hydronic = [On.Hydronic];
+    private static readonly IReadOnlyList<string> Hydronic = [PatternIds.Hydronic];
 
     public static IReadOnlyList<Fault> Faults { get; } =
     [
