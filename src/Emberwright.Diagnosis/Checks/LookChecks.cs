@@ -61,7 +61,7 @@ internal static class LookChecks
         Look("paper-strip-door", "Paper strip round the fuel door", 3, ColdOnSite, ["door-paper"], Cautions.Fibre),
         Look("paper-strip-ash-door", "Paper strip at the ash door", 2, ColdOnSite, ["ash-door-paper"], Cautions.Fibre),
         Look("smoke-pencil-door", "Smoke pencil round door, ash door and lid, fan only", 4, FanOnly, ["pencil-door"]),
-        Look("smoke-pencil-flange", "Smoke pencil round the blower flange, fan only", 4, FanOnly | CheckNeeds.PanelsOff, ["pencil-flange"]),
+        Look("smoke-pencil-flange", "Smoke pencil round the blower flange, fan only", 4, FanOnly | CheckNeeds.PanelsOff, ["pencil-flange"], Cautions.Live),
         Look("smoke-pencil-joints", "Smoke pencil along the vent's joints, fan only", 5, FanOnly, ["pencil-joints"]),
         Look("smoke-pencil-intake", "Smoke pencil at the intake, blower off", 2, ColdOnSite, ["pencil-intake"]),
         Look("look-agitator", "Watch the agitator, then cold: pot and drive pin", 6, ColdOnSite, ["agitator", "agitator-pin", "pot-content"], Cautions.MakeSafe) with { Patterns = [PatternIds.MultiFuel] },

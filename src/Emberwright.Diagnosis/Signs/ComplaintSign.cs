@@ -12,7 +12,7 @@ internal static class ComplaintSign
             "dead", "nothing happens", "no lights", "no lamps", "no power", "no display", "display is blank", "display is dark", "does nothing", "will not turn on", "wont turn on",
             "wont switch on", "will not come on", "trips the breaker", "trips the fuse box", "blows the fuse", "blew the fuse", "kicks the breaker", "no sign of life",
         ]),
-        Out(Complaints.NoFeed, "Lights and blowers, but no fuel feeds", .16, alone:
+        Out(Complaints.NoFeed, "Lights and blowers, but no fuel feeds", .14, alone:
         [
             "no pellets", "not one pellet", "not a single pellet", "no fuel", "wont feed", "will not feed", "doesnt feed", "does not feed", "not feeding", "isnt feeding", "stopped feeding",
             "no pellets drop", "no pellets fall", "pellets dont drop", "pellets do not drop", "pellets dont fall", "pellets not dropping", "then no pellets", "auger doesnt turn", "auger does not turn", "auger not turning",
@@ -23,7 +23,7 @@ internal static class ComplaintSign
             "wont light", "will not light", "doesnt light", "does not light", "not lighting", "wont ignite", "doesnt ignite", "does not ignite", "will not ignite", "no ignition", "fails to light", "failed ignition",
             "pellets but no fire", "pellets drop but", "pot fills up", "pot fills with pellets", "fills the pot", "have to light it by hand", "lights only with a firelighter", "no glow", "only smokes", "wont catch", "takes ages to light",
         ]),
-        Out(Complaints.StopsProving, "Lights, then stops within about half an hour", .14, alone:
+        Out(Complaints.StopsProving, "Lights, then stops within about half an hour", .12, alone:
         [
             "lights then goes out", "lights and then goes out", "lights and goes out", "lights then dies", "starts then dies", "lights then shuts down", "starts and shuts down", "goes out after ten minutes", "goes out after a few minutes",
             "quarter of an hour", "after twenty minutes", "after 20 minutes", "after 15 minutes", "after 10 minutes", "ten minutes then", "quits after", "lights fine then", "and it dies", "it lights then", "starts up then goes out", "fails after start", "stops after start",
@@ -33,7 +33,7 @@ internal static class ComplaintSign
             "runs for hours", "after an hour", "after two hours", "after a few hours", "after some hours", "goes out in the night", "out in the morning", "shuts off in the night", "stops now and then", "cuts out now and then",
             "runs all evening then", "stops when it is warm", "goes out by itself", "dies in the night", "goes out overnight", "stops after hours", "and goes out",
         ]),
-        Out(Complaints.LazyFlame, "Lazy orange flame, black glass", .14, alone:
+        Out(Complaints.LazyFlame, "Lazy orange flame, black glass", .12, alone:
         [
             "lazy flame", "orange flame", "flame is lazy", "flame is orange", "long flame", "dark flame", "dirty flame", "smoky flame", "flame got taller", "black glass", "glass black", "glass is black", "glass goes black", "glass blackens", "sooty glass", "soot on the glass", "glass sooted", "dirty burn",
         ]),
