@@ -1,6 +1,7 @@
 using Emberwright.Diagnosis;
 using Emberwright.Stove;
 using Emberwright.Visits.Journal;
+using Emberwright.Visits.SigningOff;
 using Xunit;
 
 namespace Emberwright.Visits.Tests;
@@ -80,8 +81,16 @@ public class DemoVisitTests
         Assert.Equal(3, visit.History().LastAsLeft!.Count);
         Assert.All(visit.AsFound, r => Assert.Equal(0, r.Epoch));
         Assert.All(visit.AsLeft, r => Assert.Equal(5, r.Epoch));
-        Assert.Equal(-25, visit.AsFound.First().Body.Si);
+        Assert.Equal(-21, visit.AsFound.First().Body.Si);
         var left = visit.LeftWith.Single(r => r.Body.Observable == new Observable(Measure.Pressure, Places.Firebox, Condition.FanOnly));
-        Assert.Equal(-30, left.Body.Si);
+        Assert.Equal(-26, left.Body.Si);
+    }
+
+    [Fact]
+    public void The_service_demo_visit_may_be_signed_off()
+    {
+        var review = SignOff.Review(Visit.Fold(Demo("healthy-service").Journal), VisitKind.Service);
+        Assert.Empty(review.Missing);
+        Assert.Equal(Decision.Permitted, review.Decision);
     }
 }
