@@ -75,6 +75,8 @@ public static class ComponentIds
     public const string SpeedSensor = "speed-sensor";
     /// <summary>Run capacitor of the combustion blower's auxiliary winding.</summary>
     public const string RunCapacitor = "run-capacitor";
+    /// <summary>Auxiliary winding of a combustion blower with a run capacitor.</summary>
+    public const string CombustionAuxiliary = "combustion-auxiliary";
     /// <summary>Plug of the circulating pump.</summary>
     public const string PumpConnector = "pump-connector";
     /// <summary>Plug of the agitator motor.</summary>

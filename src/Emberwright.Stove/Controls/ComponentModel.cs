@@ -42,6 +42,7 @@ internal static class ComponentModel
             BoardOutput o => Output(o, state, angular),
             Motor m => new(alternating ? Running(m) : m.WindingOhm),
             Igniter g => new(alternating && state.PluggedIn && state.Calls.HasFlag(BoardCalls.Igniter) ? g.HotOhm : g.ColdOhm),
+            RunCapacitor c => new(alternating ? new Complex(0, -1 / (angular * c.Farad)) : OpenOhm),
             LowVoltageSupply l => new(l.SeriesOhm, alternating || !state.PluggedIn ? 0 : l.Volts),
             PlainResistance r => new(r.Ohm),
             Thermocouple t => new(t.LeadOhm, alternating ? 0 : state.Signals.ThermocoupleV),
@@ -66,6 +67,7 @@ internal static class ComponentModel
     private static Branch Drifted(in Branch healthy, WiringComponent component, CircuitChange change) => component switch
     {
         Thermocouple or PressureSensor or LowVoltageSupply => healthy with { EmfV = healthy.EmfV * change.Factor + change.Offset },
+        RunCapacitor => healthy with { ImpedanceOhm = healthy.ImpedanceOhm / change.Factor },
         _ => healthy with { ImpedanceOhm = healthy.ImpedanceOhm * change.Factor + change.Offset },
     };
 

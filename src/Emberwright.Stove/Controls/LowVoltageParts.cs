@@ -25,7 +25,9 @@ public sealed record PlainResistance(string Id, string Name, string From, string
 /// <param name="From">Positive terminal at the board.</param>
 /// <param name="To">Negative terminal.</param>
 /// <param name="LeadOhm">Resistance of wire and lead, Ω.</param>
-public sealed record Thermocouple(string Id, string Name, string From, string To, double LeadOhm)
+/// <param name="LowFireV">Usual voltage at the lowest setting, V.</param>
+/// <param name="HighFireV">Usual voltage at the highest setting, V.</param>
+public sealed record Thermocouple(string Id, string Name, string From, string To, double LeadOhm, double LowFireV, double HighFireV)
     : WiringComponent(Id, Name, From, To);
 
 /// <summary>A resistance probe; what it reads follows from its temperature.</summary>

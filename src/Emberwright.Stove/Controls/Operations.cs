@@ -36,7 +36,19 @@ public static class Operations
             HealthyPositions(wiring, operation),
             operation == Operation.Igniting ? 60 : double.PositiveInfinity,
             low ? LowCombustionShare : 1,
-            low ? LowRoomAirShare : 1);
+            low ? LowRoomAirShare : 1,
+            Signals: HealthySignals(wiring, operation));
+    }
+
+    private static SensorSignals HealthySignals(Wiring wiring, Operation operation)
+    {
+        var thermocouple = wiring.Components.OfType<Thermocouple>().FirstOrDefault();
+        return new SensorSignals(operation switch
+        {
+            Operation.Low => thermocouple?.LowFireV ?? 0,
+            Operation.High => thermocouple?.HighFireV ?? 0,
+            Operation.Unplugged or Operation.Off or Operation.FanOnly or Operation.Igniting or Operation.Shutdown => 0,
+        });
     }
 
     /// <summary>Where the switches of a sound stove stand in an operation.</summary>

@@ -69,6 +69,15 @@ public sealed record Motor(
     double RunningA, double RunningPowerFactor, double StalledA, double StalledPowerFactor)
     : WiringComponent(Id, Name, From, To);
 
+/// <summary>The capacitor in series with a blower's auxiliary winding. Its drift is a ratio of capacitance.</summary>
+/// <param name="Id">Id.</param>
+/// <param name="Name">Name.</param>
+/// <param name="From">Live side.</param>
+/// <param name="To">Auxiliary winding's side.</param>
+/// <param name="Farad">Capacitance, F.</param>
+public sealed record RunCapacitor(string Id, string Name, string From, string To, double Farad)
+    : WiringComponent(Id, Name, From, To);
+
 /// <summary>Kinds of igniter.</summary>
 public enum IgniterKind
 {

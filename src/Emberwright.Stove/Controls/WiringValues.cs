@@ -39,6 +39,9 @@ internal static class WiringValues
             case Motor m:
                 Motor(m);
                 break;
+            case RunCapacitor c:
+                Positive(c.Farad, part, "capacitance", "F");
+                break;
             case Igniter g:
                 Positive(g.RatedV, part, "rated voltage", "V");
                 Positive(g.RatedW, part, "rated power", "W");

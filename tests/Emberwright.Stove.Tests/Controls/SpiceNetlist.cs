@@ -101,6 +101,12 @@ internal sealed class SpiceNetlist(Wiring wiring, bool alternating)
             case Motor m:
                 Sensed(name, from, to, $"{k * m.WindingOhm:R}");
                 break;
+            case RunCapacitor c when alternating:
+                Line($"C_{name} {from} {to}", k * c.Farad);
+                break;
+            case RunCapacitor:
+                Sensed(name, from, to, $"{Open / k:R}");
+                break;
             case Igniter g:
                 var hot = alternating && state.PluggedIn && state.Calls.HasFlag(BoardCalls.Igniter);
                 Sensed(name, from, to, $"{k * g.RatedV * g.RatedV / g.RatedW / (hot ? 1 : g.HotToCold):R}");

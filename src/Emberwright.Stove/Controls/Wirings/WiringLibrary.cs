@@ -4,7 +4,11 @@ namespace Emberwright.Stove.Controls.Wirings;
 public static class WiringLibrary
 {
     private static readonly Dictionary<string, Wiring> ByPattern =
-        new Wiring[] { DamperInsertWiring.Create() }.ToDictionary(w => w.Pattern, StringComparer.Ordinal);
+        new[]
+        {
+            DamperInsertWiring.Create(), ThermocoupleFreestandingWiring.Create(), UnderfedWiring.Create(),
+            SealedCombustionWiring.Create(), HydronicWiring.Create(), MultiFuelWiring.Create(),
+        }.ToDictionary(w => w.Pattern, StringComparer.Ordinal);
 
     /// <summary>All wirings.</summary>
     public static IReadOnlyCollection<Wiring> All => ByPattern.Values;
