@@ -53,7 +53,7 @@ public static class PdfWriter
                 pen.Place(p);
                 break;
             case Group g:
-                foreach (var inner in g.Shapes) Draw(pen.Moved(g.Dx, g.Dy), inner);
+                foreach (var inner in g.Shapes) Draw(pen.Within(g), inner);
                 break;
             default:
                 throw new NotSupportedException($"The PDF writer does not know the shape {shape.GetType().Name}. Add it beside the others.");
@@ -62,7 +62,7 @@ public static class PdfWriter
 
     private readonly record struct PagePen(XGraphics Page, double Left, double Top, double Scale)
     {
-        public PagePen Moved(double dx, double dy) => this with { Left = Left + dx * Scale, Top = Top + dy * Scale };
+        public PagePen Within(Group g) => this with { Left = Left + g.Dx * Scale, Top = Top + g.Dy * Scale, Scale = Scale * g.Scale };
 
         public XPoint At(Spot s) => new(Left + s.X * Scale, Top + s.Y * Scale);
 
@@ -86,8 +86,22 @@ public static class PdfWriter
 
         public void Place(Photo photo)
         {
-            using var image = XImage.FromStream(new MemoryStream([.. photo.File]));
             var room = In(photo.Box);
+            XImage image;
+            try
+            {
+                image = XImage.FromStream(new MemoryStream([.. photo.File]));
+            }
+            catch (Exception e) when (e is not OutOfMemoryException)
+            {
+                // Whatever is wrong with one photo, the report is still due.
+                var words = new Lettering(Math.Min(9, photo.Box.Height / 3));
+                Draw(this, new Rect(photo.Box, Roles.Axis));
+                Draw(this, new Text(new(photo.Box.Centre.X, photo.Box.Centre.Y + 3), "photo cannot be read", words, Anchor.Middle));
+                return;
+            }
+
+            using var shown = image;
             var shrink = Math.Min(room.Width / image.PixelWidth, room.Height / image.PixelHeight);
             var (w, h) = (image.PixelWidth * shrink, image.PixelHeight * shrink);
             Page.DrawImage(image, room.X + (room.Width - w) / 2, room.Y + (room.Height - h) / 2, w, h);

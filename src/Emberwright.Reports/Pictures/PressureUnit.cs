@@ -1,48 +1,46 @@
-using System.Globalization;
+using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Reports.Pictures;
 
 /// <summary>
 /// A unit pressures are shown in, with the number of decimals its gauges resolve.
-/// It formats; it does not parse.
 /// </summary>
-/// <param name="Symbol">As written behind the number.</param>
-/// <param name="PaPerUnit">Pascals in one of it.</param>
+/// <param name="Unit">The unit.</param>
 /// <param name="Decimals">Decimals of a reading.</param>
-public sealed record PressureUnit(string Symbol, double PaPerUnit, int Decimals)
+public sealed record PressureUnit(Unit Unit, int Decimals)
 {
-    /// <summary>Pascal.</summary>
-    public static PressureUnit Pascal { get; } = new("Pa", 1, 0);
+    /// <summary>Pascal, whole.</summary>
+    public static PressureUnit Pascal { get; } = new(Units.Pascal, 0);
 
-    /// <summary>Inch of water column at 4 °C, 249.089 Pa (NIST SP 811, appendix B).</summary>
-    public static PressureUnit InchOfWater { get; } = new("inWC", 249.089, 3);
+    /// <summary>Inch of water column, thousandths.</summary>
+    public static PressureUnit InchOfWater { get; } = new(Units.InchOfWater, 3);
+
+    /// <summary>As written behind the number.</summary>
+    public string Symbol => Unit.Symbol;
+
+    /// <summary>Pascals in one of it.</summary>
+    public double PaPerUnit => Unit.Scale;
 
     /// <summary>A pressure in this unit, at the resolution of its gauges.</summary>
     public double Round(double pa) => Math.Round(pa / PaPerUnit, Decimals, MidpointRounding.AwayFromZero);
 
     /// <summary>The number alone, with its sign: on which side of room pressure it lies matters. Nought has none.</summary>
-    public string Number(double pa) => Figures.Signed(Round(pa), Decimals);
+    public string Number(double pa) => Change(Round(pa));
 
     /// <summary>Number and unit.</summary>
     public string Value(double pa) => $"{Number(pa)} {Symbol}";
 
-    /// <summary>A change: number with its sign, 0 without.</summary>
+    /// <summary>A change already in this unit, with its sign.</summary>
     public string Change(double change) => Figures.Signed(change, Decimals);
 }
 
 /// <summary>Numbers as our pages write them: a point, a true minus, no grouping.</summary>
 internal static class Figures
 {
-    public static string Fixed(double value, int decimals)
-    {
-        if (!double.IsFinite(value)) return "–";
-        var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
-        var digits = Math.Abs(rounded).ToString("F" + decimals, CultureInfo.InvariantCulture);
-        return rounded < 0 ? "−" + digits : digits;
-    }
+    public static string Fixed(double value, int decimals) =>
+        double.IsFinite(value) ? QuantityFormat.Number(value, Math.Pow(10, -decimals)) : "–";
 
-    public static string Signed(double value, int decimals) =>
-        Math.Round(value, decimals, MidpointRounding.AwayFromZero) > 0 ? "+" + Fixed(value, decimals) : Fixed(value, decimals);
+    public static string Signed(double value, int decimals) => QuantityFormat.Number(value, Math.Pow(10, -decimals), plus: true);
 
     /// <summary>Up to so many decimals, none that are nought.</summary>
     public static string Short(double value, int decimals)

@@ -97,4 +97,5 @@ public sealed record Photo(ImmutableArray<byte> File, Box Box, string Words) : S
 /// <param name="Id">Id without the scene's prefix; null when nothing needs to find it.</param>
 /// <param name="Tap">What a tap on it means to the app, e.g. a port's or test point's id; null when it cannot be tapped.</param>
 /// <param name="Title">What it is, for those who do not see it.</param>
-public sealed record Group(ImmutableArray<Shape> Shapes, double Dx = 0, double Dy = 0, string? Id = null, string? Tap = null, string? Title = null) : Shape;
+/// <param name="Scale">Size of its units in the picture around it.</param>
+public sealed record Group(ImmutableArray<Shape> Shapes, double Dx = 0, double Dy = 0, string? Id = null, string? Tap = null, string? Title = null, double Scale = 1) : Shape;

@@ -67,7 +67,8 @@ public static class SvgWriter
                 svg.Append("<g");
                 if (g.Id is not null) svg.Append($" id=\"{prefix}-{Escape(g.Id)}\"");
                 if (g.Tap is not null) svg.Append($" data-tap=\"{Escape(g.Tap)}\"");
-                if (g.Dx != 0 || g.Dy != 0) svg.Append($" transform=\"translate({N(g.Dx)} {N(g.Dy)})\"");
+                var scale = g.Scale == 1 ? "" : $" scale({g.Scale.ToString("0.####", CultureInfo.InvariantCulture)})";
+                if (g.Dx != 0 || g.Dy != 0 || scale.Length > 0) svg.Append($" transform=\"translate({N(g.Dx)} {N(g.Dy)}){scale}\"");
                 svg.Append('>');
                 if (g.Title is not null) svg.Append($"<title>{Escape(g.Title)}</title>");
                 svg.Append('\n');

@@ -40,6 +40,25 @@ internal static class Words
         return lines;
     }
 
+    /// <summary>
+    /// The same number of lines, but the last one not a single short word when narrower lines can avoid it.
+    /// </summary>
+    public static List<string> Pretty(string text, double width, Lettering lettering)
+    {
+        var lines = Wrap(text, width, lettering);
+        if (lines.Count < 2) return lines;
+        for (var narrower = width; narrower > 0.8 * width && IsOrphan(lines[^1], width, lettering); narrower *= 0.98)
+        {
+            var again = Wrap(text, narrower, lettering);
+            if (again.Count > lines.Count) break;
+            if (!IsOrphan(again[^1], width, lettering)) return again;
+        }
+
+        return lines;
+    }
+
+    private static bool IsOrphan(string line, double width, Lettering lettering) => !line.Contains(' ') && lettering.Width(line) < 0.3 * width;
+
     // How many characters of one long word fit: at least one, never half a surrogate pair.
     private static int Fitting(string word, double width, Lettering lettering)
     {

@@ -24,7 +24,7 @@ public static class PressureProfilePair
         const double gap = 20;
         var each = (width - gap) / 2;
         var y = ProfileAxes.Heights(both[0].Unit, ProfileAxes.TicksFor(both), PlotHeight);
-        var panels = both.Select(input => new ProfilePanel(input, ColumnsOf(input, each), y, wordsOnly: true)).ToList();
+        var panels = both.Select(input => new ProfilePanel(input, ColumnsOf(input, each), y, small: true, tagValues: false)).ToList();
         var (top, bottom) = (panels.Min(p => p.Top), panels.Max(p => p.Bottom));
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         var right = width;

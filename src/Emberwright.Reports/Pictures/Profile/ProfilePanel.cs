@@ -11,17 +11,19 @@ internal sealed class ProfilePanel
     private readonly ProfileInput _input;
     private readonly Columns _columns;
     private readonly Func<double, double> _y;
-    private readonly bool _wordsOnly;
+    private readonly bool _small;
+    private readonly bool _tagValues;
     private readonly List<Shape> _shapes = [];
 
     /// <summary>Draws the plot.</summary>
     /// <param name="input">What to show.</param>
     /// <param name="columns">x of the ports.</param>
     /// <param name="y">y of a pressure in Pa.</param>
-    /// <param name="wordsOnly">True for the small form, whose tags carry only their word.</param>
-    public ProfilePanel(ProfileInput input, Columns columns, Func<double, double> y, bool wordsOnly)
+    /// <param name="small">True for the small form: no prediction, last visit or thresholds.</param>
+    /// <param name="tagValues">False when tags carry only their word.</param>
+    public ProfilePanel(ProfileInput input, Columns columns, Func<double, double> y, bool small, bool tagValues)
     {
-        (_input, _columns, _y, _wordsOnly) = (input, columns, y, wordsOnly);
+        (_input, _columns, _y, _small, _tagValues) = (input, columns, y, small, tagValues);
         Room = new Placement();
         DrawPath();
         foreach (var (station, i) in Stations)
@@ -32,7 +34,7 @@ internal sealed class ProfilePanel
 
         foreach (var t in input.Thresholds) Room.Avoid(Tick(t), 0.5);
         foreach (var (_, i) in Stations) DrawStation(i);
-        if (!wordsOnly)
+        if (!small)
             foreach (var t in input.Thresholds) DrawThreshold(t);
     }
 
@@ -74,7 +76,7 @@ internal sealed class ProfilePanel
         Room.Avoid(low, 0.6);
         Room.Avoid([new(_columns.Room, _y(0)), new(_columns.Outdoors, _y(0))], 0.1);
         Reach(high.Concat(low).Min(p => p.Y), high.Concat(low).Max(p => p.Y));
-        if (_wordsOnly || _input.Stations.All(s => s.PredictedPa is null)) return;
+        if (_small || _input.Stations.All(s => s.PredictedPa is null)) return;
         Spot[] supposed = [.. Path(s => s.PredictedPa, _input.Outdoors.MidPa)];
         _shapes.Add(new Polyline([.. supposed], Roles.Supposed));
         Room.Avoid(supposed, 0.6);
@@ -83,7 +85,7 @@ internal sealed class ProfilePanel
 
     private void DrawLast(int port, double pa)
     {
-        if (_wordsOnly) return;
+        if (_small) return;
         _shapes.Add(Marks.EarlierBar(new(_columns[port], _y(pa)), 9));
         Room.Avoid(new Box(_columns[port] - 9, _y(pa) - 3, 18, 6), 0.3);
         Reach(_y(pa) - 3, _y(pa) + 3);
@@ -117,11 +119,11 @@ internal sealed class ProfilePanel
     {
         var weak = s.ReadingPa > s.Healthy.HighPa;
         var away = weak ? -1 : 1;
-        var radius = _wordsOnly ? 7 : 8;
+        var radius = _small ? 7 : 8;
         made.Add(new Line(new(mark.X, _y(weak ? s.Healthy.HighPa : s.Healthy.LowPa)), mark, Roles.Plumb));
         made.Add(Marks.Diamond(mark, radius));
         var word = ProfileWords.Verdict(s);
-        var value = _wordsOnly ? null : _input.Unit.Value(s.ReadingPa!.Value);
+        var value = !_tagValues ? null : _input.Unit.Value(s.ReadingPa!.Value);
         var (width, height) = Marks.TagSize(value, word);
         var (box, _) = Room.Best(TagPlaces(port, mark, away, width, height));
         var edge = away < 0 ? box.Bottom : box.Y;
@@ -135,7 +137,7 @@ internal sealed class ProfilePanel
     // Away from the band, 20 px further out at each step, sideways no further than the port's own column.
     private IEnumerable<(Box, double)> TagPlaces(int port, Spot mark, int away, double width, double height)
     {
-        var near = _wordsOnly ? 12 : 19;
+        var near = _tagValues ? 19 : 12;
         var (left, right) = _columns.Around(port);
         double[] starts = [mark.X - width / 2, Math.Max(left, mark.X - width + 8), Math.Min(right - width, mark.X - 8), mark.X - 8, mark.X - width + 8];
         for (var step = 0; step < 12; step++)

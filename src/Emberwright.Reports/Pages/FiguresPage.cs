@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using Emberwright.Reports.Fonts;
+using Emberwright.Reports.Pictures;
+
+namespace Emberwright.Reports.Pages;
+
+/// <summary>
+/// The page of figures: every reading against its band, the air path, areas, suspects, proofs, instruments, what could
+/// not be covered, where limits come from.
+/// </summary>
+internal static class FiguresPage
+{
+    private const double Gutter = 22;
+
+    public static void Put(Flow flow, ReportInput input, ReportPictures pictures, PageFormat format, FigureType type)
+    {
+        var measure = format.Measure;
+        var half = (measure - Gutter) / 2;
+        flow.NewPage();
+        flow.Mark("The figures");
+        flow.Put([.. Title(input, measure, type)]);
+        if (input.Readings.Length > 0)
+        {
+            flow.Space(7);
+            flow.Put([.. ReadingsTable.Strips(input, measure, type)]);
+        }
+
+        Profiles(flow, input, pictures, measure, half, type);
+        flow.Space(8);
+        Columns(flow, half,
+        [
+            FigureBlocks.Areas(input, half, type),
+            FigureBlocks.Suspects(input, half, type),
+            FigureBlocks.Proofs(input, half, type),
+            FigureBlocks.List("Instruments", input.Instruments, half, type),
+            FigureBlocks.List("Parts fitted", input.Parts, half, type),
+            FigureBlocks.List("What this visit does not cover", [.. input.Limitations, .. Missing(input)], half, type),
+            FigureBlocks.List("Where limits and bands come from", input.Sources, half, type),
+        ]);
+        flow.Space(7);
+        flow.Put([.. Closing(input, measure, type)]);
+    }
+
+    private static IEnumerable<Strip> Title(ReportInput input, double measure, FigureType type)
+    {
+        yield return new Strip(22, [new Text(new(0, 14), "The figures", Print.Title), new Text(new(measure, 14), $"{Print.Day(input.At)} · {input.Technician}", Print.Small, Anchor.End)], true);
+        foreach (var line in (string[])[input.Appliance, .. input.Site])
+            foreach (var s in Print.Paragraph(line, measure, type.Text)) yield return s;
+    }
+
+    private static void Profiles(Flow flow, ReportInput input, ReportPictures pictures, double measure, double half, FigureType type)
+    {
+        if (pictures.Profiles.IsEmpty) return;
+        flow.Space(6);
+        flow.PutSideBySide([.. pictures.Profiles.Select((scene, i) => (i * (half + Gutter), (IReadOnlyList<Strip>)
+        [
+            type.Heading(pictures.ProfileTitles[i], half),
+            Print.Picture(scene, half, 0.68) with { KeepWithNext = true },
+        ]))]);
+        var key = "Ribbon: healthy. Diamond: out, circle: in. Below: change along each part.";
+        if (ReportPictures.HasLast(input)) key += " Hollow bar: last visit.";
+        if (ReportPictures.Supposition(input) is { } supposed) key += $" Dashed: {supposed}.";
+        flow.Put([.. Print.Paragraph(key, measure, type.Fine)]);
+    }
+
+    // Blocks in order, left column first; the split that leaves the columns most nearly level.
+    private static void Columns(Flow flow, double half, ImmutableArray<IReadOnlyList<Strip>> blocks)
+    {
+        blocks = [.. blocks.Where(b => b.Count > 0)];
+        if (blocks.IsEmpty) return;
+        var heights = blocks.Select(b => b.Sum(s => s.Height)).ToList();
+        var split = Enumerable.Range(1, blocks.Length)
+            .MinBy(n => Math.Max(heights.Take(n).Sum(), heights.Skip(n).Sum()));
+        flow.PutColumns((0, Stack(blocks.Take(split))), (half + Gutter, Stack(blocks.Skip(split))));
+    }
+
+    private static List<Strip> Stack(IEnumerable<IReadOnlyList<Strip>> blocks) =>
+        [.. blocks.SelectMany((b, i) => i == 0 ? b : [Print.Gap(5), .. b])];
+
+    private static IEnumerable<string> Missing(ReportInput input)
+    {
+        string?[] all =
+        [
+            input.Customer, input.Address, input.Technician, input.Firm.Name, input.Firm.Contact, input.Appliance, input.Answer.Reason,
+            .. input.Found, .. input.Did, .. input.ShouldDo, .. input.Limitations, .. input.Parts, .. input.Instruments,
+            .. input.Photos.Select(p => p.Caption), .. input.Signatures.Select(s => s.Name),
+        ];
+        var missing = all.SelectMany(Printable.Missing).Distinct().ToList();
+        if (missing.Count == 0) yield break;
+        yield return "Letters this report's font does not have are printed as \uFFFD: "
+            + string.Join(", ", missing.Take(24).Select(r => $"U+{r.Value:X4}")) + (missing.Count > 24 ? ", …" : "") + ". The journal keeps them.";
+    }
+
+    private static IEnumerable<Strip> Closing(ReportInput input, double measure, FigureType type)
+    {
+        yield return new Strip(4, [new Line(new(0, 0.5), new(measure, 0.5), Print.Rule)], true);
+        var seal = input.Seal is { Length: > 0 } s ? $"Sealed journal, SHA-256 {Spaced(s)}." : "The journal of this visit is not sealed yet; figures may still be added.";
+        foreach (var line in (string[])
+        [
+            "Where the appliance’s manual, its listing or local code asks for more than this report, they come first. Electrical, gas and chimney work that local law keeps for licensed people is theirs.",
+            $"{seal} Figures by Emberwright {input.EngineVersion}.",
+        ])
+            foreach (var strip in Print.Paragraph(line, measure, type.Foot)) yield return strip;
+    }
+
+    private static string Spaced(string seal) => string.Join(' ', seal.Chunk(8).Select(c => new string(c)));
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using Emberwright.Reports.Pictures;
+
+namespace Emberwright.Reports.Pages;
+
+/// <summary>The report laid out: one scene a page, in points, and the outline.</summary>
+/// <param name="Pages">Pages in order.</param>
+/// <param name="Bookmarks">Outline.</param>
+internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<Bookmark> Bookmarks)
+{
+    public static ReportPages Lay(ReportInput input, PageFormat format)
+    {
+        var pictures = ReportPictures.Draw(input);
+        var front = new FrontType(Largest(FrontType.Sizes, size =>
+        {
+            var trial = new Flow(format);
+            FrontPage.Put(trial, input, pictures, format, new FrontType(size));
+            return trial.Pages.Count;
+        }));
+        var figures = new FigureType(Largest(FigureType.Sizes, size =>
+        {
+            var trial = new Flow(format);
+            FiguresPage.Put(trial, input, pictures, format, new FigureType(size));
+            return trial.Pages.Count;
+        }));
+        var flow = new Flow(format);
+        FrontPage.Put(flow, input, pictures, format, front);
+        FiguresPage.Put(flow, input, pictures, format, figures);
+        PhotoPages.Put(flow, input, format);
+        var count = flow.Pages.Count;
+        var pages = flow.Pages.Select((shapes, i) => new Scene(
+            $"page{i + 1}", new Box(0, 0, format.Width, format.Height), $"{Title(input)}, page {i + 1} of {count}", "",
+            [.. shapes, .. Footer(input, format, i, count)]));
+        return new([.. pages], [.. flow.Bookmarks]);
+    }
+
+    // The largest type that needs one page; when none does, a middle one, and the text runs on.
+    private static double Largest(IReadOnlyList<double> sizes, Func<double, int> pages)
+    {
+        foreach (var size in sizes)
+            if (pages(size) == 1) return size;
+        return sizes[sizes.Count / 2];
+    }
+
+    /// <summary>Title of the document.</summary>
+    public static string Title(ReportInput input) => $"{input.Heading}, {input.Address}, {Print.Day(input.At)}";
+
+    private static IEnumerable<Shape> Footer(ReportInput input, PageFormat format, int page, int count)
+    {
+        var y = format.Height - 30;
+        var seal = input.Seal is { Length: >= 12 } s ? $"seal {s[..4]} {s[4..8]} {s[8..12]}" : "not sealed";
+        var right = $"Page {page + 1} of {count} · {seal}";
+        yield return new Text(new(format.Width - format.Side, y), right, Print.Foot, Anchor.End);
+        var left = page == 0
+            ? "Your stove’s own manual and local code come first wherever they ask for more."
+            : $"{input.Heading} for {input.Customer}, {Print.Day(input.At)}";
+        var room = format.Measure - Print.Foot.Width(right) - 16;
+        var lines = Words.Wrap(left, room, Print.Foot);
+        yield return new Text(new(format.Side, y), lines.Count == 1 ? lines[0] : lines[0] + " …", Print.Foot);
+    }
+}
