@@ -1,0 +1,20 @@
+using Emberwright.Diagnosis;
+using Emberwright.Stove;
+
+namespace Emberwright.Field.Visiting;
+
+/// <summary>How a reading stands to its band, in one or two words.</summary>
+public static class VerdictWord
+{
+    /// <summary>The word; null when the reading is inside its band.</summary>
+    /// <param name="verdict">How it stands.</param>
+    /// <param name="measure">What was read: a temperature is hot or cool, not high or low.</param>
+    public static string? Of(Verdict verdict, Measure measure) => verdict switch
+    {
+        Verdict.In => null,
+        Verdict.TooWeak => "too weak",
+        Verdict.TooStrong => "too strong",
+        Verdict.Low => measure == Measure.Temperature ? "cool" : "low",
+        Verdict.High => measure == Measure.Temperature ? "hot" : "high",
+    };
+}
