@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Emberwright.Visits.Journal;
 using Microsoft.JSInterop;
 
 namespace Emberwright.Field.Store;
@@ -29,14 +30,12 @@ public sealed class JournalStore(IJSRuntime js)
     public async Task<IReadOnlyList<KeptVisit>> Visits() =>
         JsonSerializer.Deserialize(await Ask<string>("visits"), StoreJson.Default.IReadOnlyListKeptVisit) ?? [];
 
-    /// <summary>Adds a visit with the lines it has so far, whole or not at all.</summary>
-    /// <param name="visit">The visit; its id must be new here.</param>
-    /// <param name="ids">The id of each line's entry.</param>
-    public Task Begin(KeptVisit visit, IEnumerable<string> ids) =>
-        Do("begin", visit.Visit, visit.Header, ids.ToArray(), visit.Lines.ToArray(), visit.Demo);
+    /// <summary>Adds a visit with the entries it has so far, whole or not at all; its id must be new here.</summary>
+    public Task Begin(VisitJournal journal, bool demo) =>
+        Do("begin", journal.Header.Visit, journal.Header.Line, Hashes(journal.Entries), Lines(journal.Entries), demo);
 
-    /// <summary>Adds one line to a journal.</summary>
-    public Task Append(string visit, string id, string line) => Do("append", visit, new[] { id }, new[] { line });
+    /// <summary>Adds entries to a journal, all or none.</summary>
+    public Task Append(string visit, IReadOnlyList<Entry> entries) => Do("append", visit, Hashes(entries), Lines(entries));
 
     /// <summary>Removes the visits that came with the app.</summary>
     public Task RemoveDemo() => Do("removeDemo");
@@ -58,6 +57,10 @@ public sealed class JournalStore(IJSRuntime js)
 
     /// <summary>Asks the browser to keep the store for good and says what room there is.</summary>
     public async Task<Space> Space() => JsonSerializer.Deserialize(await Ask<string>("space"), StoreJson.Default.Space)!;
+
+    private static string[] Hashes(IEnumerable<Entry> entries) => [.. entries.Select(entry => entry.LineHash())];
+
+    private static string[] Lines(IEnumerable<Entry> entries) => [.. entries.Select(entry => entry.Line)];
 
     private async Task<T> Ask<T>(string what, params object?[] with) => await (await module.Value).InvokeAsync<T>(what, with);
 

@@ -1,7 +1,7 @@
 // The phone's own store, in IndexedDB: journals, pictures, settings.
 //
-// A journal is only ever added to: lines go in with add(), which refuses a second line under the same id, and no
-// function here changes or removes one. (Removing the demo firm removes whole visits that were marked as demo.)
+// A journal is only ever added to: lines go in with add(), which refuses the same line twice, and no function here
+// changes or removes one. (Removing the demo firm removes whole visits that were marked as demo.)
 // A write is over when the transaction has reached the disk (durability: strict); only then does the promise
 // resolve, and only then may a screen say "saved". A picture is written in a first transaction, the entry that
 // names it in a second, so that no entry ever points at a picture that is not there.
@@ -16,7 +16,7 @@ function database() {
             db.createObjectStore('visits', { keyPath: 'visit' });
             const lines = db.createObjectStore('lines', { keyPath: 'order', autoIncrement: true });
             lines.createIndex('visit', 'visit');
-            lines.createIndex('entry', ['visit', 'id'], { unique: true });
+            lines.createIndex('line', ['visit', 'hash'], { unique: true });
             db.createObjectStore('pictures', { keyPath: 'hash' });
             db.createObjectStore('settings', { keyPath: 'name' });
         };
@@ -59,19 +59,19 @@ export async function visits() {
 }
 
 /** Adds a visit with the lines it has so far; whole or not at all. */
-export function begin(visit, header, ids, lines, demo) {
+export function begin(visit, header, hashes, lines, demo) {
     return write(['visits', 'lines'], transaction => {
         transaction.objectStore('visits').add({ visit, header, demo });
         const store = transaction.objectStore('lines');
-        ids.forEach((id, n) => store.add({ visit, id, line: lines[n] }));
+        hashes.forEach((hash, n) => store.add({ visit, hash, line: lines[n] }));
     });
 }
 
 /** Adds lines to a journal; all of them or none. */
-export function append(visit, ids, lines) {
+export function append(visit, hashes, lines) {
     return write(['lines'], transaction => {
         const store = transaction.objectStore('lines');
-        ids.forEach((id, n) => store.add({ visit, id, line: lines[n] }));
+        hashes.forEach((hash, n) => store.add({ visit, hash, line: lines[n] }));
     });
 }
 

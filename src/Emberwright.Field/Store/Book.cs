@@ -1,0 +1,123 @@
+using System.Reflection;
+using Emberwright.Visits.Journal;
+
+namespace Emberwright.Field.Store;
+
+/// <summary>One visit on this phone.</summary>
+/// <param name="Journal">Its entries.</param>
+/// <param name="Demo">True for those that come with the app.</param>
+/// <param name="Problems">What could not be read in it.</param>
+public sealed record BookVisit(VisitJournal Journal, bool Demo, IReadOnlyList<Problem> Problems)
+{
+    /// <summary>Id of the visit.</summary>
+    public string Id => Journal.Header.Visit;
+}
+
+/// <summary>
+/// All visits on this phone, in memory and in the store. The only place that writes: an entry stands in memory, and so
+/// on any screen, only after it has reached the disk.
+/// </summary>
+public sealed class Book(JournalStore store, Preferences preferences, TimeProvider time)
+{
+    private const string Unnamed = "unnamed";
+    private readonly Dictionary<string, BookVisit> visits = [];
+
+    /// <summary>Raised after any visit changed.</summary>
+    public event Action? Changed;
+
+    /// <summary>Every visit, in no order.</summary>
+    public IReadOnlyCollection<BookVisit> Visits => visits.Values;
+
+    /// <summary>The visit of an id, or null.</summary>
+    public BookVisit? Find(string id) => visits.GetValueOrDefault(id);
+
+    /// <summary>Reads the store; on the very first start lays out the demo firm.</summary>
+    public async Task Load()
+    {
+        foreach (var kept in await store.Visits())
+        {
+            var file = VisitFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""]));
+            visits[kept.Visit] = new(file.Journal, kept.Demo, file.Problems);
+        }
+        if (preferences.DemoSeen) return;
+        await LayOutDemo();
+        await preferences.SawDemo();
+    }
+
+    /// <summary>Writes one entry, now and after everything the visit holds.</summary>
+    public async Task<Entry> Write(string visit, EntryBody body)
+    {
+        var held = visits[visit];
+        var entry = Factory().Make(held.Journal, body);
+        await store.Append(visit, [entry]);
+        Set(visits[visit] with { Journal = visits[visit].Journal.Append(entry) });
+        return entry;
+    }
+
+    /// <summary>Takes an entry back: a correction that withdraws it. The entry stays in the journal, struck through.</summary>
+    public Task<Entry> TakeBack(string visit, string entry) => Write(visit, new CorrectionBody(entry, null, "taken back"));
+
+    /// <summary>Begins a visit with its first entries.</summary>
+    /// <returns>The visit's id.</returns>
+    public async Task<string> Begin(IEnumerable<EntryBody> bodies)
+    {
+        var journal = VisitJournal.Begin(Guid.CreateVersion7(time.GetUtcNow()).ToString());
+        foreach (var body in bodies) journal = Factory().Append(journal, body);
+        await store.Begin(journal, demo: false);
+        Set(new(journal, false, []));
+        return journal.Header.Visit;
+    }
+
+    /// <summary>Takes a visit file in. A visit that is here already gains the entries it lacks; nothing is lost on either side.</summary>
+    /// <returns>The visit taken in.</returns>
+    /// <exception cref="FormatException">The file is no visit file; the message says why.</exception>
+    public async Task<BookVisit> TakeIn(string text)
+    {
+        var file = VisitFile.Read(text);
+        if (file.Journal.Header.Visit.Length == 0)
+            throw new FormatException(file.Problems.FirstOrDefault()?.ToString() ?? "This is not a visit file.");
+        return await TakeIn(file, demo: false);
+    }
+
+    /// <summary>Lays out the visits of the demo firm that come with the app.</summary>
+    public async Task LayOutDemo()
+    {
+        var assembly = Assembly.GetExecutingAssembly();
+        foreach (var name in assembly.GetManifestResourceNames().Where(name => name.EndsWith(".jsonl", StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        {
+            using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
+            await TakeIn(VisitFile.Read(await reader.ReadToEndAsync()), demo: true);
+        }
+    }
+
+    /// <summary>Removes the demo firm's visits from this phone.</summary>
+    public async Task RemoveDemo()
+    {
+        await store.RemoveDemo();
+        foreach (var visit in visits.Values.Where(visit => visit.Demo).ToArray()) visits.Remove(visit.Id);
+        Changed?.Invoke();
+    }
+
+    private async Task<BookVisit> TakeIn(VisitFile file, bool demo)
+    {
+        var id = file.Journal.Header.Visit;
+        if (Find(id) is not { } held)
+        {
+            await store.Begin(file.Journal, demo);
+            return Set(new(file.Journal, demo, file.Problems));
+        }
+        var merged = held.Journal.Merge(file.Journal);
+        await store.Append(id, [.. merged.Entries.Except(held.Journal.Entries)]);
+        return Set(held with { Journal = merged, Problems = [.. held.Problems.Union(file.Problems)] });
+    }
+
+    private BookVisit Set(BookVisit visit)
+    {
+        visits[visit.Id] = visit;
+        Changed?.Invoke();
+        return visit;
+    }
+
+    private EntryFactory Factory() =>
+        new(preferences.Device, preferences.Author.Length > 0 ? preferences.Author : Unnamed, time, at => Guid.CreateVersion7(at));
+}
