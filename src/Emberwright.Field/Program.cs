@@ -7,9 +7,12 @@ builder.RootComponents.Add<App>("#app");
 builder.RootComponents.Add<Microsoft.AspNetCore.Components.Web.HeadOutlet>("head::after");
 builder.Services.AddSingleton<JournalStore>();
 builder.Services.AddSingleton<Preferences>();
+builder.Services.AddSingleton<Book>();
+builder.Services.AddSingleton<Readout>();
 builder.Services.AddSingleton<Screen>();
 builder.Services.AddSingleton(TimeProvider.System);
 
 var host = builder.Build();
 await host.Services.GetRequiredService<Preferences>().Load();
+await host.Services.GetRequiredService<Book>().Load();
 await host.RunAsync();

@@ -1,0 +1,107 @@
+using Emberwright.Field.Store;
+using Emberwright.Visits;
+using Emberwright.Visits.Journal;
+
+namespace Emberwright.Field.Visiting;
+
+/// <summary>
+/// The visit being worked on: what it comes to, what the engine concludes, and the last step for taking back.
+/// It stays the same while one moves between the visit's pages.
+/// </summary>
+public sealed class Bench(Book book, Engine engine) : IDisposable
+{
+    private CancellationTokenSource reckoning = new();
+
+    /// <summary>Raised when the visit or what is concluded from it changed.</summary>
+    public event Action? Changed;
+
+    /// <summary>The visit; null until one is opened.</summary>
+    public Visit? Visit { get; private set; }
+
+    /// <summary>What the engine concluded last; null while it first thinks, and for a stove of no known pattern.</summary>
+    public Reckoned? Reckoned { get; private set; }
+
+    /// <summary>True while the engine works on what was recorded since.</summary>
+    public bool Thinking { get; private set; }
+
+    /// <summary>How long the last conclusion took.</summary>
+    public TimeSpan Took { get; private set; }
+
+    /// <summary>What the last step recorded, in words; null when there is nothing to take back.</summary>
+    public string? LastSaid { get; private set; }
+
+    private Entry? last;
+
+    /// <summary>Puts a visit on the bench.</summary>
+    /// <returns>False when no visit of that id is on this phone.</returns>
+    public bool Open(string id)
+    {
+        if (Visit?.Id == id && book.Find(id)?.Journal == Visit.Journal) return true;
+        if (book.Find(id) is not { } held) return false;
+        if (Visit?.Id != id)
+        {
+            Reckoned = null;
+            (last, LastSaid) = (null, null);
+        }
+        Fold(held);
+        return true;
+    }
+
+    /// <summary>Records one fact.</summary>
+    /// <param name="body">The fact.</param>
+    /// <param name="said">It in words, for the line that offers to take it back.</param>
+    public async Task Write(EntryBody body, string said)
+    {
+        last = await book.Write(Visit!.Id, body);
+        LastSaid = said;
+        Fold(book.Find(Visit.Id)!);
+    }
+
+    /// <summary>Takes the last step back.</summary>
+    public async Task Undo()
+    {
+        if (last is null) return;
+        await TakeBack(last.Id);
+        (last, LastSaid) = (null, null);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Takes any entry back.</summary>
+    public async Task TakeBack(string entry)
+    {
+        await book.TakeBack(Visit!.Id, entry);
+        if (last?.Id == entry) (last, LastSaid) = (null, null);
+        Fold(book.Find(Visit.Id)!);
+    }
+
+    private void Fold(BookVisit held)
+    {
+        Visit = Visits.Visit.Fold(held.Journal);
+        _ = Reckon(Visit);
+        Changed?.Invoke();
+    }
+
+    private async Task Reckon(Visit visit)
+    {
+        await reckoning.CancelAsync();
+        reckoning.Dispose();
+        reckoning = new CancellationTokenSource();
+        var token = reckoning.Token;
+        Thinking = true;
+        try
+        {
+            var began = TimeProvider.System.GetTimestamp();
+            var reckoned = await engine.Reckon(visit, token);
+            token.ThrowIfCancellationRequested();
+            Took = TimeProvider.System.GetElapsedTime(began);
+            (Reckoned, Thinking) = (reckoned, false);
+            Changed?.Invoke();
+        }
+        catch (OperationCanceledException)
+        {
+        }
+    }
+
+    /// <summary>Stops the engine.</summary>
+    public void Dispose() => reckoning.Dispose();
+}

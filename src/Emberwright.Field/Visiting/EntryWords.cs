@@ -1,0 +1,80 @@
+using Emberwright.Stove;
+using Emberwright.Visits.Journal;
+
+namespace Emberwright.Field.Visiting;
+
+/// <summary>One entry in a line of words, as the record at the foot of the visit shows it.</summary>
+public static class EntryWords
+{
+    /// <summary>The line.</summary>
+    /// <param name="body">What the entry says.</param>
+    /// <param name="engine">Knows the words of signs and actions.</param>
+    public static string Of(EntryBody body, Engine engine) => body switch
+    {
+        ReadingBody r => $"{ObservableName.Of(r.Observable)} {r.Written}, {ObservableName.Of(r.Condition)}",
+        ComplaintBody c => $"“{c.Words}”",
+        AnswerBody a => $"{engine.Question(a.Question)} {engine.Outcome(a.Question, a.Outcome)}",
+        ObservationBody o => $"{engine.Question(o.Sign)} {engine.Outcome(o.Sign, o.Outcome)}",
+        SafeBody s => SafeWords.Done(s.Step),
+        ActionBody { Done: true } a => engine.ActionName(a.Action),
+        ActionBody a => $"{engine.ActionName(a.Action)}: not done{(a.Reason is { } reason ? ", " + NotDoneWords.Of(reason) : "")}",
+        PhotoBody p => $"Photo{(p.Area is { } area ? " of " + AreaName.Of(area).ToLowerInvariant() : "")}{(p.Moment is { } moment ? ", " + EnumWords.Of(moment) : "")}{(p.Caption is { } caption ? ": " + caption : "")}",
+        NoteBody n => n.Words,
+        PartBody p => $"{p.Part} {p.Number} {p.Use}".TrimEnd(),
+        CodeBody c => $"Code {c.Code} {c.Meaning}".TrimEnd(),
+        ConsentBody c => $"{c.About}: {(c.Given ? "agreed" : "refused")} {c.Amount}".TrimEnd(),
+        ProofBody p => $"{ObservableName.Capital(EnumWords.Of(p.Proof).Replace('-', ' '))}: {EnumWords.Of(p.Outcome).Replace('-', ' ')}",
+        NoticeBody n => $"{(n.Lifted ? "Stop-use notice lifted" : "Stop-use notice")}: {n.Reason}",
+        SignatureBody s => s.Absent ? $"{ObservableName.Capital(EnumWords.Of(s.Role))} not there to sign" : $"Signed by {s.Name} ({EnumWords.Of(s.Role)})",
+        DueBody d => $"Due {d.On:d MMMM yyyy}",
+        SealBody => "Signed off",
+        CorrectionBody { Replacement: null } => "Taken back",
+        CorrectionBody c => $"Corrected to: {Of(c.Replacement!, engine)}",
+        ApplianceBody a => $"Stove: {a.Maker} {a.Model} {a.Name}".TrimEnd(),
+        SiteBody => "Site",
+        CustomerBody c => $"Customer: {c.Name}",
+        VisitBody v => $"Visit: {EnumWords.Of(v.VisitKind)}",
+        HistoryBody => "History",
+        InstrumentBody i => $"Instrument: {i.Name}",
+        CounterBody c => $"{c.Counter} {c.Value}",
+        ParameterBody p => $"{p.Parameter} {p.Value}",
+        ExplanationBody => "Reading explained",
+        HandoverBody h => $"Shown: {string.Join(", ", h.Shown)}",
+        UnreadBody u => $"A line that could not be read: {string.Join(' ', u.Problems)}",
+        _ => ObservableName.Capital(body.Kind),
+    };
+}
+
+/// <summary>Names of areas on screens.</summary>
+public static class AreaName
+{
+    /// <summary>The name.</summary>
+    public static string Of(Area area) => area switch
+    {
+        Area.CombustionBlower => "Combustion blower",
+        Area.RoomAirBlower => "Room-air blower",
+        Area.AshPassages => "Ash passages",
+        Area.Vent => "Vent",
+        Area.BurnPot => "Burn pot and intake",
+        Area.Seals => "Seals",
+        Area.Feed => "Feed",
+        Area.Ignition => "Ignition",
+        Area.Interlocks => "Switches and hoses",
+        Area.Electrical => "Wiring",
+        Area.Water => "Water",
+        Area.Site => "House and fuel",
+    };
+}
+
+/// <summary>Reasons for work left undone, in words.</summary>
+public static class NotDoneWords
+{
+    /// <summary>The words.</summary>
+    public static string Of(NotDoneReason reason) => reason switch
+    {
+        NotDoneReason.NoAccess => "could not be reached safely",
+        NotDoneReason.OwnerRefused => "the owner refused",
+        NotDoneReason.OutOfService => "put out of service instead",
+        NotDoneReason.NotFitted => "this stove has none",
+    };
+}

@@ -1,0 +1,8 @@
+using Emberwright.Diagnosis;
+
+namespace Emberwright.Field.Visiting;
+
+/// <summary>What the engine concludes from a visit as it stands.</summary>
+/// <param name="Beliefs">Suspects, bands, stops.</param>
+/// <param name="Next">The next check.</param>
+public sealed record Reckoned(Beliefs Beliefs, NextCheck Next);
