@@ -1,5 +1,6 @@
 using Emberwright.Field;
 using Emberwright.Field.Store;
+using Emberwright.Field.Visiting;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
@@ -9,6 +10,8 @@ builder.Services.AddSingleton<JournalStore>();
 builder.Services.AddSingleton<Preferences>();
 builder.Services.AddSingleton<Book>();
 builder.Services.AddSingleton<Readout>();
+builder.Services.AddSingleton<Engine>();
+builder.Services.AddSingleton<Bench>();
 builder.Services.AddSingleton<Screen>();
 builder.Services.AddSingleton(TimeProvider.System);
 

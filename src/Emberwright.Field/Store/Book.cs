@@ -1,16 +1,34 @@
 using System.Reflection;
+using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Field.Store;
 
-/// <summary>One visit on this phone.</summary>
-/// <param name="Journal">Its entries.</param>
-/// <param name="Demo">True for those that come with the app.</param>
-/// <param name="Problems">What could not be read in it.</param>
-public sealed record BookVisit(VisitJournal Journal, bool Demo, IReadOnlyList<Problem> Problems)
+/// <summary>One visit on this phone. Immutable; a new entry makes a new one.</summary>
+/// <param name="journal">Its entries.</param>
+/// <param name="demo">True for those that come with the app.</param>
+/// <param name="problems">What could not be read in it.</param>
+public sealed class BookVisit(VisitJournal journal, bool demo, IReadOnlyList<Problem> problems)
 {
+    private Visit? visit;
+
     /// <summary>Id of the visit.</summary>
     public string Id => Journal.Header.Visit;
+
+    /// <summary>Its entries.</summary>
+    public VisitJournal Journal { get; } = journal;
+
+    /// <summary>True for those that come with the app.</summary>
+    public bool Demo { get; } = demo;
+
+    /// <summary>What could not be read in it.</summary>
+    public IReadOnlyList<Problem> Problems { get; } = problems;
+
+    /// <summary>What the entries come to.</summary>
+    public Visit Visit => visit ??= Visit.Fold(Journal);
+
+    /// <summary>The same visit with another state of its journal.</summary>
+    public BookVisit With(VisitJournal later, IReadOnlyList<Problem>? more = null) => new(later, Demo, [.. Problems.Union(more ?? [])]);
 }
 
 /// <summary>
@@ -50,7 +68,7 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
         var held = visits[visit];
         var entry = Factory().Make(held.Journal, body);
         await store.Append(visit, [entry]);
-        Set(visits[visit] with { Journal = visits[visit].Journal.Append(entry) });
+        Set(visits[visit].With(visits[visit].Journal.Append(entry)));
         return entry;
     }
 
@@ -108,7 +126,7 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
         }
         var merged = held.Journal.Merge(file.Journal);
         await store.Append(id, [.. merged.Entries.Except(held.Journal.Entries)]);
-        return Set(held with { Journal = merged, Problems = [.. held.Problems.Union(file.Problems)] });
+        return Set(held.With(merged, file.Problems));
     }
 
     private BookVisit Set(BookVisit visit)

@@ -76,7 +76,7 @@ public sealed class Bench(Book book, Engine engine) : IDisposable
 
     private void Fold(BookVisit held)
     {
-        Visit = Visits.Visit.Fold(held.Journal);
+        Visit = held.Visit;
         _ = Reckon(Visit);
         Changed?.Invoke();
     }

@@ -8,16 +8,15 @@ public static class EntryWords
 {
     /// <summary>The line.</summary>
     /// <param name="body">What the entry says.</param>
-    /// <param name="engine">Knows the words of signs and actions.</param>
-    public static string Of(EntryBody body, Engine engine) => body switch
+    public static string Of(EntryBody body) => body switch
     {
         ReadingBody r => $"{ObservableName.Of(r.Observable)} {r.Written}, {ObservableName.Of(r.Condition)}",
         ComplaintBody c => $"“{c.Words}”",
-        AnswerBody a => $"{engine.Question(a.Question)} {engine.Outcome(a.Question, a.Outcome)}",
-        ObservationBody o => $"{engine.Question(o.Sign)} {engine.Outcome(o.Sign, o.Outcome)}",
+        AnswerBody a => $"{Catalogue.Question(a.Question)} {Catalogue.Outcome(a.Question, a.Outcome)}",
+        ObservationBody o => $"{Catalogue.Question(o.Sign)} {Catalogue.Outcome(o.Sign, o.Outcome)}",
         SafeBody s => SafeWords.Done(s.Step),
-        ActionBody { Done: true } a => engine.ActionName(a.Action),
-        ActionBody a => $"{engine.ActionName(a.Action)}: not done{(a.Reason is { } reason ? ", " + NotDoneWords.Of(reason) : "")}",
+        ActionBody { Done: true } a => Catalogue.ActionName(a.Action),
+        ActionBody a => $"{Catalogue.ActionName(a.Action)}: not done{(a.Reason is { } reason ? ", " + NotDoneWords.Of(reason) : "")}",
         PhotoBody p => $"Photo{(p.Area is { } area ? " of " + AreaName.Of(area).ToLowerInvariant() : "")}{(p.Moment is { } moment ? ", " + EnumWords.Of(moment) : "")}{(p.Caption is { } caption ? ": " + caption : "")}",
         NoteBody n => n.Words,
         PartBody p => $"{p.Part} {p.Number} {p.Use}".TrimEnd(),
@@ -29,7 +28,7 @@ public static class EntryWords
         DueBody d => $"Due {d.On:d MMMM yyyy}",
         SealBody => "Signed off",
         CorrectionBody { Replacement: null } => "Taken back",
-        CorrectionBody c => $"Corrected to: {Of(c.Replacement!, engine)}",
+        CorrectionBody c => $"Corrected to: {Of(c.Replacement!)}",
         ApplianceBody a => $"Stove: {a.Maker} {a.Model} {a.Name}".TrimEnd(),
         SiteBody => "Site",
         CustomerBody c => $"Customer: {c.Name}",

@@ -1,0 +1,15 @@
+using Emberwright.Visits.Journal;
+
+namespace Emberwright.Field.Home;
+
+/// <summary>What a date is for, in words.</summary>
+public static class DueWords
+{
+    /// <summary>The words.</summary>
+    public static string Of(DueFor what) => what switch
+    {
+        DueFor.Service => "next service",
+        DueFor.Return => "back to finish the job",
+        DueFor.FollowUp => "a call to ask how it runs",
+    };
+}

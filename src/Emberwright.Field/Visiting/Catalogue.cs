@@ -1,0 +1,62 @@
+using Emberwright.Diagnosis.Checks;
+using Emberwright.Diagnosis.Signs;
+using Emberwright.Stove;
+using Emberwright.Stove.Faults;
+using Emberwright.Visits;
+using Emberwright.Visits.Journal;
+
+namespace Emberwright.Field.Visiting;
+
+/// <summary>Finds signs, checks and actions by their ids, and says them in words. What is no id is taken as the words themselves.</summary>
+public static class Catalogue
+{
+    private static readonly Dictionary<string, Sign> Signs = SignList.All.ToDictionary(sign => sign.Id);
+    private static readonly Dictionary<string, Check> Checks = CheckList.All.ToDictionary(check => check.Id);
+    private static readonly Dictionary<string, WorkAction> Actions = ActionList.All.ToDictionary(action => action.Id);
+
+    /// <summary>The sign of an id, or null.</summary>
+    public static Sign? Sign(string id) => Signs.GetValueOrDefault(id);
+
+    /// <summary>The check of an id, or null.</summary>
+    public static Check? Check(string id) => Checks.GetValueOrDefault(id);
+
+    /// <summary>A check's name.</summary>
+    public static string CheckName(string id) => Check(id)?.Name ?? id;
+
+    /// <summary>A sign's question.</summary>
+    public static string Question(string sign) => Sign(sign)?.Question ?? sign;
+
+    /// <summary>A sign's outcome in words.</summary>
+    public static string Outcome(string sign, string outcome) =>
+        Sign(sign)?.Outcomes.FirstOrDefault(o => o.Id == outcome)?.Words ?? outcome;
+
+    /// <summary>An action's name.</summary>
+    public static string ActionName(string action) => Actions.GetValueOrDefault(action)?.Name ?? action;
+
+    /// <summary>The cleaning that a service of this area is.</summary>
+    public static Check? CleaningOf(Area area) => Check($"clean-{EnumWords.Of(area)}");
+
+    /// <summary>The service area that an action belongs to, or null when it is none of the four.</summary>
+    public static Area? AreaOf(string action) =>
+        Steps.ServiceAreas.Select(area => (Area?)area).FirstOrDefault(area => CleaningOf(area!.Value)?.Action == action);
+
+    /// <summary>The questions to the customer that have no answer yet, the complaint first.</summary>
+    public static IReadOnlyList<Sign> QuestionsOpen(Visit visit)
+    {
+        var pattern = visit.Appliance?.Pattern;
+        var answered = visit.Of<AnswerBody>().Select(fact => fact.Body.Question).ToHashSet();
+        if (visit.Of<ComplaintBody>().Any() || visit.Call?.VisitKind is not VisitKind.Breakdown) answered.Add(Complaints.Sign);
+        return
+        [
+            .. CheckList.All
+                .Where(check => check.Kind == CheckKind.Ask && (pattern is null || check.IsOn(pattern)))
+                .SelectMany(check => check.Signs)
+                .Prepend(Complaints.Sign)
+                .Distinct()
+                .Where(sign => !answered.Contains(sign))
+                .Select(Sign)
+                .OfType<Sign>()
+                .Where(sign => pattern is null || sign.IsOn(pattern)),
+        ];
+    }
+}
