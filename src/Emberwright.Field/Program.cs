@@ -10,7 +10,6 @@ builder.Services.AddSingleton<JournalStore>();
 builder.Services.AddSingleton<Preferences>();
 builder.Services.AddSingleton<Book>();
 builder.Services.AddSingleton<Readout>();
-builder.Services.AddSingleton<Engine>();
 builder.Services.AddSingleton<Bench>();
 builder.Services.AddSingleton<Screen>();
 builder.Services.AddSingleton(TimeProvider.System);

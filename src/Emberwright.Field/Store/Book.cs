@@ -93,7 +93,7 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
     {
         var file = VisitFile.Read(text);
         if (file.Journal.Header.Visit.Length == 0)
-            throw new FormatException(file.Problems.FirstOrDefault()?.ToString() ?? "This is not a visit file.");
+            throw new FormatException(file.Problems is [var first, ..] ? first.ToString() : "This is not a visit file.");
         return await TakeIn(file, demo: false);
     }
 

@@ -8,7 +8,7 @@ namespace Emberwright.Field.Visiting;
 /// The visit being worked on: what it comes to, what the engine concludes, and the last step for taking back.
 /// It stays the same while one moves between the visit's pages.
 /// </summary>
-public sealed class Bench(Book book, Engine engine) : IDisposable
+public sealed class Bench(Book book) : IDisposable
 {
     private CancellationTokenSource reckoning = new();
 
@@ -91,7 +91,7 @@ public sealed class Bench(Book book, Engine engine) : IDisposable
         try
         {
             var began = TimeProvider.System.GetTimestamp();
-            var reckoned = await engine.Reckon(visit, token);
+            var reckoned = await Engine.Reckon(visit, token);
             token.ThrowIfCancellationRequested();
             Took = TimeProvider.System.GetElapsedTime(began);
             (Reckoned, Thinking) = (reckoned, false);

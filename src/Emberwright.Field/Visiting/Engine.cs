@@ -5,12 +5,12 @@ using Emberwright.Visits;
 namespace Emberwright.Field.Visiting;
 
 /// <summary>Runs the engine on a visit in the browser, in slices short enough that the screen keeps moving.</summary>
-public sealed class Engine
+public static class Engine
 {
     /// <summary>What is concluded from a visit; null when its stove has no known pattern.</summary>
     /// <param name="visit">The visit.</param>
     /// <param name="cancellation">Cancelled when the visit has changed meanwhile.</param>
-    public async Task<Reckoned?> Reckon(Visit visit, CancellationToken cancellation)
+    public static async Task<Reckoned?> Reckon(Visit visit, CancellationToken cancellation)
     {
         await Task.Delay(1, cancellation);
         return null;

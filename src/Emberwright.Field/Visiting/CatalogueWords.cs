@@ -8,7 +8,7 @@ using Emberwright.Visits.Journal;
 namespace Emberwright.Field.Visiting;
 
 /// <summary>Finds signs, checks and actions by their ids, and says them in words. What is no id is taken as the words themselves.</summary>
-public static class Catalogue
+public static class CatalogueWords
 {
     private static readonly Dictionary<string, Sign> Signs = SignList.All.ToDictionary(sign => sign.Id);
     private static readonly Dictionary<string, Check> Checks = CheckList.All.ToDictionary(check => check.Id);
