@@ -93,4 +93,17 @@ public class DemoVisitTests
         Assert.Empty(review.Missing);
         Assert.Equal(Decision.Permitted, review.Decision);
     }
+
+    [Theory]
+    [InlineData("healthy-service")]
+    [InlineData("nest-in-the-cap")]
+    [InlineData("ash-passages-full")]
+    public void Ids_in_a_demo_visit_stand_in_the_catalogue(string name)
+    {
+        var visit = Visit.Fold(Demo(name).Journal);
+        var catalogue = Catalogue.For(visit.Appliance!.Pattern);
+        Assert.All(visit.Evidence().OfType<SignEvidence>(), s =>
+            Assert.Contains(s.Outcome, catalogue.Sign(s.Sign)?.Outcomes.Select(o => o.Id) ?? []));
+        Assert.All(visit.Evidence().OfType<ActionEvidence>(), a => Assert.NotNull(catalogue.Action(a.Action)));
+    }
 }

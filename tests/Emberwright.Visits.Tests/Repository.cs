@@ -8,7 +8,7 @@ internal static class Repository
     public static string[] Files(string pattern, params string[] folder) =>
         [.. Directory.EnumerateFiles(Path.Combine([Root, .. folder]), pattern).Order(StringComparer.Ordinal)];
 
-    private static string Root { get; } = Find();
+    public static string Root { get; } = Find();
 
     private static string Find()
     {
