@@ -13,7 +13,7 @@ namespace Emberwright.Stove.Air;
 internal sealed class Burn
 {
     private const double Sharpness = 16;
-    private const double WaterLatentJPerKg = 2.442e6;
+    private const double WaterLatentJPerKg = 2.443e6;
 
     private readonly HeatContent air = CombustionAir.Dry.HeatPerKg;
     private readonly HeatContent products;
@@ -21,9 +21,11 @@ internal sealed class Burn
     /// <summary>Products per share of fuel-born gas, kg/kg.</summary>
     private readonly double productsPerShare;
 
-    public Burn(Fuel fuel, double lowerHeatingJPerKg, double fuelKgPerS, double extraMoisture, double radiantShare)
+    public Burn(Fuel fuel, double fuelKgPerS, double extraMoisture, double radiantShare)
     {
         var nominal = new Stoichiometry(fuel);
+        var net = HeatingValue.Of(fuel).NetJPerKg;
+        var dryNet = (net + (WaterLatentJPerKg * fuel.Moisture)) / (1 - fuel.Moisture);
         Nominal = nominal;
         var moisture = fuel.Moisture + extraMoisture;
         DryScale = (1 - moisture) / (1 - fuel.Moisture);
@@ -31,8 +33,8 @@ internal sealed class Burn
         RadiantShare = radiantShare;
         AirKgPerKg = nominal.AirKgPerKg * DryScale;
         AshShare = fuel.AshAsFired * DryScale;
-        HeatJPerKg = ((lowerHeatingJPerKg + (WaterLatentJPerKg * fuel.Moisture)) * DryScale) - (WaterLatentJPerKg * moisture);
-        HeatByMoisture = (-(lowerHeatingJPerKg + (WaterLatentJPerKg * fuel.Moisture)) / (1 - fuel.Moisture)) - WaterLatentJPerKg;
+        HeatJPerKg = (dryNet * (1 - moisture)) - (WaterLatentJPerKg * moisture);
+        HeatByMoisture = -dryNet - WaterLatentJPerKg;
         products = new HeatContent((1 / nominal.StoichiometricFlue.MassKg) * nominal.StoichiometricFlue);
         productsPerShare = nominal.StoichiometricFlue.MassKg / (1 - fuel.AshAsFired);
         DrynessSlope = -1 / (1 - fuel.Moisture);

@@ -1,10 +1,11 @@
 // What does an instrument show at a place of the solved stove?
 //   pressure   p_node − q²/(2ρA²) − p_room(z)      static pressure of the gas against room air at the gauge's height
 //   O2         from the share of fuel-born gas: λ = (1 − y)(1 − ash)/(y·A), then the dry flue gas of that λ
-//   CO         CarbonMonoxide at the pot's λ, diluted to the flue's λ
+//   CO         the empirical curve over O2 at the pot's λ, diluted to the flue's λ
 //   warm air   t_room + heat given off in the exchanger / capacity rate of the room air
 // q flow past the tapping, kg/s; A cross-section there, m²; y share of fuel-born gas, –; A air need, kg/kg.
 // Each also adds its slopes by the unknowns and by the parameters.
+using Emberwright.Stove.Fire;
 using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Stove.Air;
@@ -151,7 +152,8 @@ internal static class Readings
     {
         var flueRatio = AirRatio(s, at, z, node, out var byShare);
         var potRatio = PotAir(s, at, z) / s.Burn.NeedKgPerS;
-        var atPot = CarbonMonoxide.Ppm(potRatio, out var logSlope);
+        var potOxygen = s.Burn.Nominal.OxygenDry(potRatio, out var oxygenByRatio);
+        var atPot = Math.Exp(CarbonMonoxideCurve.PelletStove.LogPpm(potOxygen, out var logByOxygen));
         var potMol = DryMol(s, potRatio, out var potByRatio);
         var flueMol = DryMol(s, flueRatio, out var flueByRatio);
         reading.Value = atPot * potMol / flueMol;
@@ -160,7 +162,7 @@ internal static class Readings
             return;
         }
 
-        var byPot = potRatio > 0 ? reading.Value * ((logSlope / potRatio) + (potByRatio / potMol)) : 0;
+        var byPot = reading.Value * ((logByOxygen * oxygenByRatio) + (potByRatio / potMol));
         for (var l = 0; l < at.Links; l++)
         {
             if (s.Links[l].IsPotAir)

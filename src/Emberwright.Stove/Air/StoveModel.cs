@@ -137,7 +137,7 @@ internal sealed class StoveModel
                 * (pattern.Heat.StreamIsWater ? 1 : motor),
             StreamIsWater = pattern.Heat.StreamIsWater,
             StreamInK = pattern.Heat.StreamIsWater ? 273.15 + pattern.Heat.ReturnC : RoomK,
-            Burn = new Burn(pattern.Fuel.Fuel, pattern.Fuel.HeatJPerKg, level.FeedKgPerH / 3600 * Math.Exp(x[(int)Parameter.Feed]),
+            Burn = new Burn(pattern.Fuel.Fuel, level.FeedKgPerH / 3600 * Math.Exp(x[(int)Parameter.Feed]),
                 x[(int)Parameter.Moisture], pattern.Heat.RadiantShare),
         };
     }

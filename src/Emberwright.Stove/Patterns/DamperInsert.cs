@@ -1,4 +1,5 @@
 using Emberwright.Stove.Air;
+using Emberwright.Stove.Fire;
 
 namespace Emberwright.Stove.Patterns;
 
@@ -44,14 +45,14 @@ public static class DamperInsert
             FireNode: "firebox",
             FlueNode: "collar"),
         Heat = new HeatSide(13.2, 98, 0.25, Origin.Memory),
-        Fuel = PelletFuel.Softwood,
+        Fuel = new FuelSide(Fuels.PelletsA1, Origin.Memory),
         Vent = new VentRun(76, 0.3, 5.5, Tees: 1, Terminal: "vertical-cap", Lining: "flexible"),
         Levels = new Dictionary<FireState, BurnLevel>
         {
             [FireState.Cold] = new(0, 1.0, 0, Origin.Memory),
             [FireState.Igniting] = new(0.5, 0.7, 0.6, Origin.Memory),
             [FireState.Low] = new(0.9, 0.7, 0.6, Origin.Memory),
-            [FireState.High] = new(1.7, 1.10, 1, Origin.Memory),
+            [FireState.High] = new(1.75, 1.10, 1, Origin.Fitted),
             [FireState.Shutdown] = new(0.25, 0.9, 0.6, Origin.Memory),
         },
         Ports =

@@ -68,9 +68,8 @@ public sealed record HeatSide(
 
 /// <summary>The fuel of a pattern.</summary>
 /// <param name="Fuel">Analysis and nominal moisture.</param>
-/// <param name="HeatJPerKg">Lower heating value as fired, J/kg.</param>
 /// <param name="Origin">Where these numbers come from.</param>
-public sealed record FuelSide(Fuel Fuel, double HeatJPerKg, Origin Origin);
+public sealed record FuelSide(Fuel Fuel, Origin Origin);
 
 /// <summary>Feed and speeds in one state of the fire.</summary>
 /// <param name="FeedKgPerH">Fuel burnt, kg/h; 0 when cold.</param>
