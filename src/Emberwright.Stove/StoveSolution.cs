@@ -13,7 +13,7 @@ public sealed class StoveSolution : StoveState
     private readonly SolveTrace trace;
     private double[]? slopes;
 
-    internal StoveSolution(StoveModel model, Scenario scenario, UnknownLayout at, double[] z, SolveTrace trace, Condition condition)
+    internal StoveSolution(StoveModel model, Scenario scenario, UnknownLayout at, double[] z, SolveTrace trace, Condition condition, bool fireIsOut)
     {
         this.model = model;
         this.scenario = scenario;
@@ -23,13 +23,12 @@ public sealed class StoveSolution : StoveState
         Condition = condition;
         PotAirRatio = scenario.IsBurning ? Readings.PotAir(scenario, at, z) / scenario.Burn.NeedKgPerS : double.PositiveInfinity;
         FlueAirRatio = scenario.IsBurning ? Readings.AirRatio(scenario, at, z, model.FlueNode, out _) : double.PositiveInfinity;
-        Status = (trace.Converged, scenario.IsBurning) switch
+        Status = trace.Converged switch
         {
-            (true, true) when PotAirRatio < LeastAirRatioOfAFire => SolveStatus.NoSteadyFire,
-            (true, true) when PotAirRatio < 1 => SolveStatus.FireStarved,
-            (true, _) => SolveStatus.Converged,
-            (false, true) when condition.Blower == BlowerState.Off => SolveStatus.NoSteadyFire,
-            (false, _) => SolveStatus.NotConverged,
+            false => SolveStatus.NotConverged,
+            true when fireIsOut || PotAirRatio < LeastAirRatioOfAFire => SolveStatus.NoSteadyFire,
+            true when PotAirRatio < 1 => SolveStatus.FireStarved,
+            true => SolveStatus.Converged,
         };
     }
 

@@ -75,7 +75,21 @@ public sealed class VirtualStove
         }
 
         var trace = CoupledSolver.Solve(scenario, at, z, warm);
-        return new StoveSolution(model, scenario, at, z, trace, condition);
+        return trace.Converged || !scenario.IsBurning
+            ? new StoveSolution(model, scenario, at, z, trace, condition, fireIsOut: false)
+            : WithTheFireOut(scenario, condition);
+    }
+
+    /// <summary>
+    /// A fire that finds no steady state (no blower and no draught, as a rule) goes out; then the stove reads as without one.
+    /// </summary>
+    private StoveSolution WithTheFireOut(Scenario burning, Condition condition)
+    {
+        var scenario = burning.WithoutFire();
+        var at = model.Layout(condition) with { HasShares = false };
+        var z = new double[at.Count];
+        var trace = CoupledSolver.Solve(scenario, at, z, warm: false);
+        return new StoveSolution(model, scenario, at, z, trace, condition, fireIsOut: true);
     }
 
     private static void CheckParameters(ReadOnlySpan<double> parameters)

@@ -40,6 +40,23 @@ internal sealed class Burn
         DrynessSlope = -1 / (1 - fuel.Moisture);
     }
 
+    private Burn(Burn other)
+    {
+        products = other.products;
+        productsPerShare = other.productsPerShare;
+        Nominal = other.Nominal;
+        DryScale = other.DryScale;
+        DrynessSlope = other.DrynessSlope;
+        RadiantShare = other.RadiantShare;
+        AirKgPerKg = other.AirKgPerKg;
+        AshShare = other.AshShare;
+        HeatJPerKg = other.HeatJPerKg;
+        HeatByMoisture = other.HeatByMoisture;
+    }
+
+    /// <summary>No fuel.</summary>
+    public Burn Without() => new(this);
+
     public Stoichiometry Nominal { get; }
 
     /// <summary>Dry fuel per fuel as fired, over that at nominal moisture.</summary>

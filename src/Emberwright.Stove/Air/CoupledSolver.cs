@@ -3,7 +3,9 @@
 //     sweep along the flow; repeat until both change little.
 //  2. Newton's method on the whole set with its analytic Jacobian and a line search on the scaled residual.
 //  3. Should 2 fail: damped nesting (flows to rest at each temperature, temperatures half-way), then 2 again.
-//  4. Should that fail: the fire's heat switched on in steps, each by 3, then 2 again. Otherwise "not converged".
+//  4. Should that fail: the fire's heat switched on in steps, each by 3, temperatures a quarter-way at the end, then 2 again.
+//  5. Should that fail: from the clean stove to this one, its restrictions and leaks put in step by step, each by 2.
+//     Otherwise "not converged".
 // Converged means every mass residual below 1e-9 kg/s, every pressure residual below 1e-6 Pa, heat within 1e-3 W.
 // Source: Todini & Pilati (1988), A gradient algorithm for the analysis of pipe networks; Dennis & Schnabel (1983), ch. 6.
 namespace Emberwright.Stove.Air;
@@ -28,12 +30,17 @@ internal static class CoupledSolver
         Span<LinkPoint> points = stackalloc LinkPoint[MostLinks];
         points = points[..at.Links];
         var iterations = 0;
-        if (!warm)
+        if (warm)
         {
-            Start(s, at, z);
-            Interleave(s, at, z, points, 40, 1, ref iterations);
+            var direct = Polish(s, at, z, points, ref iterations, 1);
+            if (direct.Converged)
+            {
+                return direct;
+            }
         }
 
+        Start(s, at, z);
+        Interleave(s, at, z, points, 40, 1, ref iterations);
         var trace = Polish(s, at, z, points, ref iterations, 1);
         if (trace.Converged)
         {
@@ -41,21 +48,39 @@ internal static class CoupledSolver
         }
 
         Start(s, at, z);
-        Nest(s, at, z, points, 40, ref iterations);
+        Nest(s, at, z, points, 40, 0.5, ref iterations);
         trace = Polish(s, at, z, points, ref iterations, 2);
-        if (trace.Converged || !s.IsBurning)
+        if (trace.Converged)
         {
             return trace;
         }
 
         Start(s, at, z);
-        for (var share = 0.0; share < 1; share += 0.125)
+        for (var share = 0.0; s.IsBurning && share < 1; share += 0.2)
         {
-            Nest(s with { HeatShare = share }, at, z, points, 25, ref iterations);
+            Nest(s with { HeatShare = share }, at, z, points, 15, 0.5, ref iterations);
         }
 
-        Nest(s, at, z, points, 60, ref iterations);
-        return Polish(s, at, z, points, ref iterations, 3);
+        Nest(s, at, z, points, 60, 0.25, ref iterations);
+        trace = Polish(s, at, z, points, ref iterations, 3);
+        if (trace.Converged)
+        {
+            return trace;
+        }
+
+        Start(s, at, z);
+        for (var share = 0.0; share < 1; share += 0.05)
+        {
+            var part = s.PartlyRestricted(share);
+            if (share == 0)
+            {
+                Interleave(part, at, z, points, 40, 1, ref iterations);
+            }
+
+            Polish(part, at, z, points, ref iterations, 4);
+        }
+
+        return Polish(s, at, z, points, ref iterations, 4);
     }
 
     /// <summary>Largest residuals of a state; the worst row by scaled size.</summary>
@@ -206,11 +231,11 @@ internal static class CoupledSolver
         }
     }
 
-    private static void Nest(Scenario s, in UnknownLayout at, Span<double> z, Span<LinkPoint> points, int most, ref int iterations)
+    private static void Nest(Scenario s, in UnknownLayout at, Span<double> z, Span<LinkPoint> points, int most, double damping, ref int iterations)
     {
         for (var i = 0; i < most; i++)
         {
-            for (var k = 0; k < 30; k++)
+            for (var k = 0; k < 12; k++)
             {
                 iterations++;
                 if (FlowStep.Take(s, at, z, points, k < 4 ? 1 : 0.7) < 1e-6)
@@ -219,7 +244,7 @@ internal static class CoupledSolver
                 }
             }
 
-            if (HeatSweep.Take(s, at, z, points, 0.5) < 0.05)
+            if (HeatSweep.Take(s, at, z, points, damping) < 0.02)
             {
                 return;
             }

@@ -6,7 +6,7 @@
 //   outlet           T_out = T_in − P·(T_in − T_s);  mean over length T_m = T_s + (T_in − T_s)·P/(−ln(1−P))
 // Δp loss of total pressure, Pa; q mass flow, kg/s; ρ = p/(R·T_m), kg/m³; F_m see SmoothPower; ψ see Friction;
 // P see CounterflowEffectiveness, its cp taken as 1100 J/(kg·K); T_in from whichever end the gas comes, blended
-// smoothly over |q| < 1e-6 kg/s. Openings and cracks take the density of the gas that enters them.
+// smoothly over |q| < 3e-6 kg/s. Openings and cracks take the density of the gas that enters them.
 // The conductance parameter x of a link multiplies its loss by e^(−m·x).
 // Assumes incompressible flow (Δp ≪ 1e5 Pa) and the gas constant of air for flue gas (within 1 %).
 // Source: ASHRAE Handbook Fundamentals, chapters on duct design and infiltration, from memory.

@@ -61,7 +61,7 @@ internal static class Readings
         for (var l = 0; l < at.Links; l++)
         {
             ref readonly var link = ref s.Links[l];
-            if (link.ColdSide != ColdSide.Stream)
+            if (link.ColdSide != ColdSide.Stream || s.StreamWPerK == 0)
             {
                 continue;
             }

@@ -53,6 +53,12 @@ internal sealed record Scenario
 
     public bool IsBurning => Burn.FuelKgPerS > 0;
 
+    /// <summary>The same stove, day and blowers, no fuel.</summary>
+    public Scenario WithoutFire() => this with { Burn = Burn.Without() };
+
+    /// <summary>The stove on the way from clean (0) to as it is (1): ln of every loss factor times the share.</summary>
+    public Scenario PartlyRestricted(double share) => this with { LossFactor = [.. LossFactor.Select(f => Math.Pow(f, share))] };
+
     public double OutdoorDensity => Atmosphere.DensityKgPerM3(PressurePa, OutdoorK);
 
     /// <summary>Room pressure against outdoors at the same height, Pa.</summary>

@@ -114,7 +114,6 @@ internal sealed class StoveModel
         }
 
         var motor = MotorSlip.SpeedRatio(Voltage * Math.Exp(x[(int)Parameter.Supply]), out var motorSlope);
-        var streamShare = Math.Max(level.StreamShare, 1e-3);
         return new Scenario
         {
             Links = links,
@@ -133,10 +132,11 @@ internal sealed class StoveModel
             MotorSlope = motorSlope,
             HeadFactor = Math.Exp(x[(int)Parameter.Wheel]),
             UaWPerK = pattern.Heat.ConductanceWPerK * Math.Exp(x[(int)Parameter.Insulation]),
-            StreamWPerK = pattern.Heat.StreamWPerK * streamShare * Math.Exp(x[(int)Parameter.RoomAir])
+            // With the room-air blower still, the body itself takes the heat at its own temperature: no stream to warm.
+            StreamWPerK = pattern.Heat.StreamWPerK * level.StreamShare * Math.Exp(x[(int)Parameter.RoomAir])
                 * (pattern.Heat.StreamIsWater ? 1 : motor),
             StreamIsWater = pattern.Heat.StreamIsWater,
-            StreamInK = pattern.Heat.StreamIsWater ? 273.15 + pattern.Heat.ReturnC : RoomK,
+            StreamInK = pattern.Heat.StreamIsWater && level.StreamShare > 0 ? 273.15 + pattern.Heat.ReturnC : RoomK,
             Burn = new Burn(pattern.Fuel.Fuel, level.FeedKgPerH / 3600 * Math.Exp(x[(int)Parameter.Feed]),
                 x[(int)Parameter.Moisture], pattern.Heat.RadiantShare),
         };

@@ -67,6 +67,8 @@ public static class CounterflowEffectiveness
             return 1 - (y / 2) + (y * y / 6);
         }
 
+        // Far below zero P has reached its limit 1/R; going on would overflow.
+        y = Math.Max(y, -60);
         var e = Math.Exp(-y);
         var phi = (1 - e) / y;
         slope = (e - phi) / y;

@@ -7,7 +7,8 @@ namespace Emberwright.Stove.Tests.Air;
 
 /// <summary>
 /// Ten thousand stoves nobody would keep: blockages up to 99 %, leaks a hundredfold, blowers off, gales, tight houses, high
-/// places, any condition. Each must be solved, from a cold start and from a hot one, to the same answer.
+/// places, any condition. Each must be solved, from a cold start and from a hot one, and to the same answer where the stove is in
+/// use: with the blower off, or burning with the door open, a draught may stand either way, and no one answer is claimed.
 /// </summary>
 public class RobustnessTests
 {
@@ -20,10 +21,10 @@ public class RobustnessTests
         from outdoor in Gen.Double[-35, 38]
         from wind in Gen.Double[0, 20]
         from outside in Gen.Bool
-        from diameter in Gen.OneOfConst(76.0, 80.0, 102.0)
+        from diameter in Gen.OneOf(76.0, 80.0, 102.0)
         from horizontal in Gen.Double[0.2, 4]
         from vertical in Gen.Double[0, 9]
-        from lining in Gen.OneOfConst("rigid", "flexible", "masonry")
+        from lining in Gen.OneOf("rigid", "flexible", "masonry")
         from fire in Gen.Enum<FireState>()
         from blower in Gen.Frequency((3, Gen.Const(BlowerState.On)), (1, Gen.Const(BlowerState.Off)))
         from opening in Gen.Enum<OpeningState>()
@@ -63,6 +64,12 @@ public class RobustnessTests
             var hotCondition = stove.Condition with { Fire = stove.Condition.Fire == FireState.Cold ? FireState.Cold : FireState.High };
             var hotStart = virtualStove.Solve(Values((Parameter.Feed, 0.4), (Parameter.Intake, -0.3)), hotCondition);
             var hot = virtualStove.Solve(stove.Values, stove.Condition, hotStart);
+            Assert.NotEqual(SolveStatus.NotConverged, hot.Status);
+            Assert.True(hot.MassResidualKgPerS < 1e-9 && hot.PressureResidualPa < 1e-6, $"{hot.Status} {hot.WorstResidual}");
+            var mayStandEitherWay = stove.Condition.Blower == BlowerState.Off || cold.Status == SolveStatus.NoSteadyFire
+                || (stove.Condition.Opening != OpeningState.Closed && stove.Condition.Fire != FireState.Cold);
+            if (mayStandEitherWay)
+                return;
             foreach (var port in pattern.Ports)
                 Assert.Equal(cold.Pa(port.Id), hot.Pa(port.Id), 1e-3);
             Assert.Equal(cold.ExhaustC(), hot.ExhaustC(), 1e-2);
