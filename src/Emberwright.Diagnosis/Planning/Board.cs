@@ -1,0 +1,186 @@
+using Emberwright.Diagnosis.Checks;
+using Emberwright.Stove.Faults;
+
+namespace Emberwright.Diagnosis.Planning;
+
+/// <summary>The explanations laid out for planning: faults as bits, steps with costs, and every option's expected total.</summary>
+internal sealed class Board
+{
+    private const int MostFaults = 64;
+    private const double Seen = 0.5;
+    private const double PrepareMinutes = 1;
+    private const double WarmUpMinutes = 20;
+
+    private readonly Catalogue _catalogue;
+    private readonly Tariff _tariff;
+    private readonly IPredictive _predictive;
+    private readonly Situation _situation;
+    private readonly RepairPlan _plan;
+    private readonly double[] _weights;
+    private readonly ulong[] _faultsOf;
+    private readonly bool[] _known;
+    private readonly string?[] _stepCheck;
+
+    public Board(Catalogue catalogue, Tariff tariff, IPredictive predictive, Situation situation)
+    {
+        (_catalogue, _tariff, _predictive, _situation) = (catalogue, tariff, predictive, situation);
+        var explanations = predictive.Explanations;
+        _weights = [.. explanations.Select(e => e.Weight)];
+        Faults = [.. explanations.SelectMany(e => e.Faults).Distinct().Select(catalogue.Fault).OfType<Fault>().Take(MostFaults)];
+        _faultsOf = [.. explanations.Select(e => Mask(e.Faults))];
+        Marginal = [.. Faults.Select((_, f) => explanations.Select((e, k) => (_faultsOf[k] >> f & 1) != 0 ? e.Weight : 0).Sum())];
+        Open = explanations.Select((e, k) => _faultsOf[k] != 0 || e.Unlisted ? e.Weight : 0).Sum();
+
+        var dirty = catalogue.Actions.Where(a => a.Kind == RemedyKind.Clean && catalogue.Check(a.Id) is not null).ToList();
+        var steps = new List<RepairStep>();
+        var check = new List<string?>();
+        foreach (var action in dirty.Where(a => Mask(a.Cures) != 0))
+        {
+            steps.Add(new(action.Minutes * tariff.PerMinute + action.PartCost, Mask(action.Cures)));
+            check.Add(action.Id);
+        }
+
+        var washed = dirty.SelectMany(a => a.Cures).ToHashSet();
+        for (var f = 0; f < Faults.Count; f++)
+        {
+            var confirm = Confirmation.Of(Faults[f], catalogue);
+            steps.Add(new((confirm?.Minutes ?? Faults[f].Remedy.Minutes) * tariff.PerMinute, 1UL << f));
+            check.Add(confirm?.Id);
+        }
+
+        _stepCheck = [.. check];
+        _known = [.. check.Select(id => id is not null && catalogue.Check(id) is { } c && c.Kind != CheckKind.Clean && situation.HasDone(c))];
+        _plan = new RepairPlan(
+            _faultsOf, [.. explanations.Select(e => e.Unlisted)],
+            [.. Faults.Select(f => washed.Contains(f.Id) && f.Fouling is not null ? 0 : tariff.Of(f.Remedy))], steps, tariff.Unsolved);
+    }
+
+    /// <summary>The faults of all explanations, by bit.</summary>
+    public IReadOnlyList<Fault> Faults { get; }
+
+    /// <summary>Probability of each fault.</summary>
+    public IReadOnlyList<double> Marginal { get; }
+
+    /// <summary>Probability that something is still wrong.</summary>
+    public double Open { get; }
+
+    /// <summary>Every option that the rules allow, with its expected total.</summary>
+    public IEnumerable<Option> Options()
+    {
+        foreach (var check in _catalogue.Checks)
+        {
+            if (Rules.Allow(check, _situation) && OutcomeTable.Of(check, _catalogue, _predictive) is { } outcomes) yield return Of(check, outcomes);
+        }
+
+        for (var f = 0; f < Faults.Count; f++)
+        {
+            if (Marginal[f] >= Seen && Faults[f].Fouling is null && Rules.AllowRemedy(Faults[f], _catalogue, _situation)) yield return Of(f);
+        }
+    }
+
+    /// <summary>Weights of the explanations after a result.</summary>
+    public double[] After(double[] likelihood, out double probability)
+    {
+        var w = new double[_weights.Length];
+        probability = 0;
+        for (var k = 0; k < w.Length; k++) probability += w[k] = _weights[k] * likelihood[k];
+        for (var k = 0; k < w.Length; k++) w[k] /= Math.Max(probability, 1e-300);
+        return w;
+    }
+
+    /// <summary>Probability of a fault under given weights.</summary>
+    public double Of(int fault, double[] weights)
+    {
+        var p = 0.0;
+        for (var k = 0; k < weights.Length; k++)
+        {
+            if ((_faultsOf[k] >> fault & 1) != 0) p += weights[k];
+        }
+
+        return p;
+    }
+
+    /// <summary>Mean likelihood of a result among the explanations that hold a fault.</summary>
+    public double Given(int fault, double[] likelihood)
+    {
+        var (sum, p) = (0.0, 0.0);
+        for (var k = 0; k < likelihood.Length; k++)
+        {
+            if ((_faultsOf[k] >> fault & 1) == 0) continue;
+            sum += _weights[k] * likelihood[k];
+            p += _weights[k];
+        }
+
+        return p > 0 ? sum / p : 0;
+    }
+
+    private Option Of(Check check, OutcomeTable outcomes)
+    {
+        var minutes = check.Minutes + Preparation(check.Needs);
+        var cost = minutes * _tariff.PerMinute + check.Cost;
+        if (check.Needs.HasFlag(CheckNeeds.Burning)) cost += _tariff.Harm * Hazard();
+        var cured = check.Kind is CheckKind.Clean ? Mask(check.Cures) : 0;
+        var known = Known(check.Id);
+        var total = cost;
+        foreach (var likelihood in outcomes.Likelihood)
+        {
+            var after = After(likelihood, out var p);
+            if (p <= 1e-12) continue;
+            total += (outcomes.Drawn ? 1.0 / outcomes.Likelihood.Count : p) * _plan.ExpectedCost(after, cured, known);
+        }
+
+        return new Option(check.Id, check.Name, cost, minutes, total, check.Needs, check.Cautions, outcomes, null, check.Action);
+    }
+
+    private Option Of(int f)
+    {
+        var fault = Faults[f];
+        var cost = _tariff.Of(fault.Remedy);
+        var total = cost + _plan.ExpectedCost(_weights, 1UL << f, _known);
+        return new Option(ActionList.CureOf(fault.Id), fault.Remedy.Words, cost, fault.Remedy.Minutes, total, CheckNeeds.OnSite, fault.Remedy.Cautions, null, fault, ActionList.CureOf(fault.Id));
+    }
+
+    private bool[] Known(string check)
+    {
+        var known = (bool[])_known.Clone();
+        var done = _catalogue.Check(check)!;
+        for (var s = 0; s < known.Length; s++) known[s] |= _stepCheck[s] == check;
+        for (var f = 0; f < Faults.Count; f++)
+        {
+            if (Confirmation.Shows(done, Faults[f], _catalogue)) known[^(Faults.Count - f)] = true;
+        }
+
+        return known;
+    }
+
+    private double Preparation(CheckNeeds needs) =>
+        (needs.HasFlag(CheckNeeds.Unplugged) ? PrepareMinutes : 0) + (needs.HasFlag(CheckNeeds.Burning) && !Burned() ? WarmUpMinutes : 0);
+
+    private bool Burned() => _situation.Evidence.OfType<ReadingEvidence>()
+        .Any(e => e.Epoch == _situation.Epoch && e.Observable.Condition.Fire is Stove.FireState.High or Stove.FireState.Low);
+
+    private double Hazard()
+    {
+        var p = 0.0;
+        for (var f = 0; f < Faults.Count; f++)
+        {
+            if (Faults[f].SafetyStop is not null) p += Marginal[f];
+        }
+
+        return Math.Min(p, 1);
+    }
+
+    private ulong Mask(IEnumerable<string> ids)
+    {
+        var mask = 0UL;
+        foreach (var id in ids)
+        {
+            for (var f = 0; f < Faults.Count; f++)
+            {
+                if (Faults[f].Id == id) mask |= 1UL << f;
+            }
+        }
+
+        return mask;
+    }
+}

@@ -1,0 +1,61 @@
+// Which check is worth doing next?
+// T(c) = cost(c) + Σ_o P(o)·V(w | o), over the results o of the check; for a remedy T = cost + V(w with it cured).
+// Symbols: w weights of the explanations, V expected cost of the fixed order of repair (RepairPlan), P(o) = Σ_k w_k·P(o | k).
+// Validity: any posterior with at least one explanation.
+// Assumptions: after this one check no further question is asked (one-step look-ahead).
+// Source: Heckerman, Breese & Rommelse, Decision-theoretic troubleshooting, CACM 38(3), 1995 (from memory).
+// Worked: the tests of Troubleshooting hold V against the literature's examples.
+using Emberwright.Diagnosis.Checks;
+using Emberwright.Stove.Faults;
+
+namespace Emberwright.Diagnosis.Planning;
+
+/// <summary>Recommends the next check by least expected total cost until the stove provably runs.</summary>
+/// <param name="catalogue">What can be wrong and what can be done on this pattern.</param>
+/// <param name="tariff">What time, trips and harm cost.</param>
+public sealed class Planner(Catalogue catalogue, Tariff tariff)
+{
+    /// <summary>Id of the recommendation to make the stove safe, which precedes all work on it.</summary>
+    public const string MakeSafe = "make-safe";
+
+    private const double Running = 0.03;
+
+    /// <summary>The best next check and two alternatives.</summary>
+    /// <param name="predictive">What is believed and what it predicts.</param>
+    /// <param name="situation">Where the visit stands.</param>
+    public NextCheck Next(IPredictive predictive, Situation situation)
+    {
+        if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), []);
+        var board = new Board(catalogue, tariff, predictive, situation);
+        var options = board.Options().OrderBy(o => o.Total).ThenBy(o => o.Id, StringComparer.Ordinal).Take(8).ToList();
+        if (options.Count == 0 || board.Open < Running && situation.Epoch > 0) return new NextCheck(null, []);
+        if (situation is { OnSite: true, MadeSafe: false } && options[0].Needs.HasFlag(CheckNeeds.Unplugged)) return new NextCheck(SafeFirst(options[0]), [.. options.Take(2).Select(o => Recommend(o, board))]);
+        var best = options[0];
+        var others = options.Skip(1).Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action)).Take(2);
+        return new NextCheck(Recommend(best, board), [.. others.Select(o => Recommend(o, board))]);
+    }
+
+    private RecommendedCheck Recommend(Option option, Board board) => new(
+        option.Id, option.Name, option.Cost, option.Minutes, Reasons.For(option, board, catalogue), option.Total, option.Cautions);
+
+    private static RecommendedCheck Stopped(StandingStop stop) =>
+        new(stop.Rule, stop.Words, 0, 0, $"A safety stop stands and comes before everything else. Released by: {stop.ReleasedBy}.", 0, [Cautions.Monoxide]);
+
+    private RecommendedCheck SafeFirst(Option option) =>
+        new(MakeSafe, Cautions.MakeSafe, 10 * tariff.PerMinute, 10, $"{option.Name} needs the stove off, cold and unplugged.", option.Total, [Cautions.MakeSafe, Cautions.Hot]);
+}
+
+/// <summary>A check or a remedy with what it costs in the end.</summary>
+/// <param name="Id">Id of the check, or of the action for a remedy.</param>
+/// <param name="Name">What to do.</param>
+/// <param name="Cost">Its own cost.</param>
+/// <param name="Minutes">Its minutes.</param>
+/// <param name="Total">Expected total cost when starting with it.</param>
+/// <param name="Needs">What must be so first.</param>
+/// <param name="Cautions">Cautions.</param>
+/// <param name="Outcomes">Its results, or null for a remedy.</param>
+/// <param name="Remedies">The fault it cures, when it is a remedy.</param>
+/// <param name="Action">The action it amounts to, or null.</param>
+internal sealed record Option(
+    string Id, string Name, double Cost, double Minutes, double Total, CheckNeeds Needs, IReadOnlyList<string> Cautions, OutcomeTable? Outcomes,
+    Fault? Remedies, string? Action);

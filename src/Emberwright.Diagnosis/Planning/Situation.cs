@@ -1,0 +1,44 @@
+using Emberwright.Diagnosis.Checks;
+using Emberwright.Stove.Faults;
+
+namespace Emberwright.Diagnosis.Planning;
+
+/// <summary>Where the visit stands: what is known so far and which work is open now.</summary>
+/// <param name="Evidence">All evidence so far, actions among it.</param>
+/// <param name="Stops">Safety stops that stand.</param>
+/// <param name="OnSite">False while only the telephone is at hand.</param>
+/// <param name="MadeSafe">True once the stove is off, cold, unplugged and proved dead (it may be plugged in again for live readings).</param>
+public sealed record Situation(
+    IReadOnlyList<Evidence> Evidence, IReadOnlyList<StandingStop> Stops, bool OnSite = true, bool MadeSafe = true)
+{
+    private static readonly IReadOnlyList<string> Fireless = [Complaints.Dead, Complaints.NoFeed, Complaints.NoLight, Complaints.AutomaticOnly];
+
+    /// <summary>Epoch of now.</summary>
+    public int Epoch => Evidence.Count == 0 ? 0 : Evidence.Max(e => e.Epoch);
+
+    /// <summary>True when a fire can be had: the complaint does not exclude it, or something has been done since.</summary>
+    public bool CanBurn => Epoch > 0 || !Evidence.OfType<SignEvidence>().Any(e => e.Sign == Complaints.Sign && Fireless.Contains(e.Outcome));
+
+    /// <summary>True when everything a check would show is already known as of now.</summary>
+    /// <param name="check">The check.</param>
+    public bool Knows(Check check)
+    {
+        var now = Epoch;
+        return check.Signs.All(s => Evidence.OfType<SignEvidence>().Any(e => e.Sign == s && (e.Epoch == now || check.Kind == CheckKind.Ask)))
+            && check.Reads.All(r => Evidence.OfType<ReadingEvidence>().Any(e => e.Observable == r && e.Epoch == now));
+    }
+
+    /// <summary>True when at least one thing the check shows is known as of now: it has been done, perhaps in part.</summary>
+    /// <param name="check">The check.</param>
+    public bool HasDone(Check check)
+    {
+        var now = Epoch;
+        return Evidence.Any(e => e.Epoch == now && e switch
+        {
+            SignEvidence s => check.Signs.Contains(s.Sign),
+            ReadingEvidence r => check.Reads.Contains(r.Observable),
+            ActionEvidence a => a.Action == check.Action,
+            _ => false,
+        });
+    }
+}
