@@ -212,6 +212,61 @@ public class FlueReportTests
         Assert.True(hot["flue-density"].Value < warm["flue-density"].Value);
     });
 
+    /// <summary>The same gas read by a wet and by a dry instrument gives the same stove.</summary>
+    [Fact]
+    public void Wet_and_dry_readings_of_one_gas_agree() => Any.Where(o => o.Basis == Basis.Dry).Sample(options =>
+    {
+        var balance = FlueReport.Compute(options);
+        var dry = FlueReport.Compute(options with { CarbonDioxidePercent = balance["carbon-dioxide-dry"].Value });
+        var wet = FlueReport.Compute(options with
+        {
+            Basis = Basis.Wet,
+            OxygenPercent = balance["oxygen-wet"].Value,
+            CarbonDioxidePercent = balance["carbon-dioxide-wet"].Value,
+            CarbonMonoxidePpm = options.CarbonMonoxidePpm * balance["oxygen-wet"].Value / balance["oxygen-dry"].Value,
+        });
+
+        foreach (var figure in dry.Figures)
+            if (figure.Id is not ("oxygen" or "carbon-dioxide" or "carbon-monoxide"))
+                Assert.Equal(figure.Value, wet[figure.Id].Value, 1e-6 * (1 + Math.Abs(figure.Value)));
+    });
+
+    /// <summary>By hand from the report's own parts: definitions only.</summary>
+    [Fact]
+    public void Flows_follow_from_their_parts()
+    {
+        var report = FlueReport.Compute(Typical);
+
+        Assert.Equal(1.5 / 3.6 * report["net-heat"].Value, report["heat-input"].Value, 1e-9);
+        Assert.Equal(report["heat-input"].Value * report["efficiency"].Value / 100, report["heat-output"].Value, 1e-9);
+        Assert.Equal(1.5 * report["flue-per-fuel"].Value / report["flue-density"].Value, report["flue-volume"].Value, 1e-9);
+        Assert.Equal(1500 * 0.004 * 0.93, report["ash-rate"].Value, 1e-9);
+        Assert.Equal(report["efficiency"].Value * report["net-heat"].Value / (0.93 * report["gross-heat"].Value), report["efficiency-gross"].Value, 1e-9);
+        Assert.True(report["efficiency-gross"].Value < report["efficiency"].Value);
+        Assert.Equal(13.5, report["flue-per-fuel"].Value, 0.2);
+    }
+
+    /// <summary>A reading at the end of its range can move one way only; its whole step counts.</summary>
+    [Fact]
+    public void At_the_end_of_a_range_the_other_side_counts_whole()
+    {
+        var report = FlueReport.Compute(Typical with { HumidityPercent = 0, CarbonMonoxidePpm = 0 });
+
+        Assert.Equal(10, report["humidity"].StandardUncertainty, 1e-9);
+        Assert.Equal(10, report["carbon-monoxide"].StandardUncertainty, 1e-9);
+        Assert.Equal(0.15, report["oxygen"].StandardUncertainty, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(7.9, "low")]
+    [InlineData(17.1, "high")]
+    public void Oxygen_beyond_common_practice_is_noted(double oxygen, string word) =>
+        Assert.Contains(FlueReport.Compute(Typical with { OxygenPercent = oxygen, CarbonDioxidePercent = null }).Notes, n => n.Contains(word, StringComparison.Ordinal));
+
+    [Fact]
+    public void Flue_gas_close_above_its_dew_point_is_noted() =>
+        Assert.Contains(FlueReport.Compute(Typical with { FlueC = 52 }).Notes, n => n.Contains("on the way out", StringComparison.Ordinal));
+
     private static double[] FlueFiguresOf(FlueOptions options, string[] ids)
     {
         // Without its own uncertainty the report is one evaluation per figure set.

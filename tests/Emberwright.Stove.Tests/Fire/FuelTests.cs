@@ -108,4 +108,41 @@ public class FuelTests
             var free = CarbonMonoxide.AirFree(Ppm(one), a);
             Assert.Equal(free, CarbonMonoxide.AirFree(Ppm(other), b), 0.03 * free);
         });
+
+    [Fact]
+    public void Vapour_saturates_at_the_dew_point_at_any_altitude() =>
+        Gen.Select(StoichiometryTests.Any, Gen.Double[1, 5], Gen.Double[60_000, 105_000]).Sample((s, ratio, pressure) =>
+        {
+            var gas = s.FlueGasAt(ratio);
+
+            Assert.Equal(gas.WaterWet * pressure, Saturation.PressurePa(Saturation.DewPointK(gas, pressure)), 1e-6 * pressure);
+        });
+
+    /// <summary>The conventions' own oxygen of air, 20.9 and 21 %: factors by hand at 10 % O2.</summary>
+    [Fact]
+    public void Each_convention_keeps_its_own_oxygen_of_air()
+    {
+        Assert.Equal(100 * 20.9 / 10.9, CarbonMonoxide.AirFree(100, 0.10), 1e-9);
+        Assert.Equal(100 * 8 / 11.0, CarbonMonoxide.AtThirteenPercent(100, 0.10), 1e-9);
+        Assert.Equal(100, CarbonMonoxide.AtThirteenPercent(100, 0.13), 1e-9);
+    }
+
+    [Fact]
+    public void Milligrams_and_ppm_invert_each_other() => Gen.Select(Gen.Double[1, 5000], Gen.Double[250, 330], Gen.Double[60e3, 105e3]).Sample((ppm, kelvin, pascal) =>
+    {
+        Assert.Equal(ppm, CarbonMonoxide.PpmFromNormal(CarbonMonoxide.NormalMgPerM3(ppm)), 1e-9 * ppm);
+        Assert.Equal(ppm, CarbonMonoxide.PpmFromMgPerM3(CarbonMonoxide.MgPerM3(ppm, kelvin, pascal), kelvin, pascal), 1e-9 * ppm);
+    });
+
+    [Fact]
+    public void A_value_at_the_limit_keeps_the_grade()
+    {
+        var a1 = PelletGrade.A1;
+        var atLimit = new PelletSample(a1.MoistureMost, a1.AshMost, a1.NetLeastJPerKg, a1.BulkDensityLeast, a1.FinesMost, a1.DurabilityLeast);
+
+        Assert.Same(a1, PelletGrade.BestFor(atLimit));
+        Assert.Same(PelletGrade.A2, PelletGrade.BestFor(atLimit with { Ash = 0.0071 }));
+        Assert.Same(PelletGrade.B, PelletGrade.BestFor(atLimit with { Nitrogen = 0.006 }));
+        Assert.Equal(["bulk density", "fines"], a1.Breaches(atLimit with { BulkDensityKgPerM3 = 590, Fines = 0.02 }).Select(b => b.Property));
+    }
 }

@@ -54,6 +54,16 @@ public class RoomCarbonMonoxideTests
         Assert.InRange(curve.Ppm(0.16), 200, 1500);
     }
 
+    /// <summary>One width away the curve has grown by e, on its own side.</summary>
+    [Fact]
+    public void Curve_is_steeper_where_air_is_short()
+    {
+        var curve = CarbonMonoxideCurve.PelletStove;
+
+        Assert.Equal(Math.E * curve.LeastPpm, curve.Ppm(0.115 - 0.03), 1e-6);
+        Assert.Equal(Math.E * curve.LeastPpm, curve.Ppm(0.115 + 0.04), 1e-6);
+    }
+
     [Fact]
     public void Curve_slope_is_its_difference() => Gen.Double[0.03, 0.2].Sample(oxygen =>
     {
