@@ -10,7 +10,7 @@ internal static class FigureBlocks
     public static List<Strip> Areas(ReportInput input, double half, FigureType type)
     {
         if (input.Areas.IsEmpty) return [];
-        double limitX = half * 0.45, foundX = half * 0.49, leftX = half * 0.77;
+        double limitX = half * 0.44, foundX = half * 0.475, leftX = half * 0.775;
         List<Strip> strips =
         [
             type.Heading("How blocked, with nine chances in ten", half),
@@ -75,11 +75,12 @@ internal static class FigureBlocks
         ? []
         : [type.Heading(title, half), .. items.SelectMany(item => Tight(item, half, 0, type).Append(Print.Gap(1.5)))];
 
-    // Lines closer than running text; figures pages are read item by item.
-    private static IEnumerable<Strip> Tight(string words, double half, double indent, FigureType type)
+    /// <summary>Lines closer than running text; pages of figures are read item by item.</summary>
+    public static IEnumerable<Strip> Tight(string words, double measure, double indent, FigureType type, Lettering? lettering = null)
     {
-        var lines = Words.Pretty(words, half - indent, type.Fine);
-        return lines.Select(line => new Strip(type.Line, [new Text(new(indent, type.Baseline - 1.5), line, type.Fine)]));
+        var used = lettering ?? type.Fine;
+        var lines = Words.Pretty(words, measure - indent, used);
+        return lines.Select(line => new Strip(type.Line, [new Text(new(indent, type.Baseline - 1), line, used)]));
     }
 
     private static ImmutableArray<Shape>.Builder Ruled(double half, List<string> lines, Lettering lettering, FigureType type)

@@ -21,23 +21,22 @@ internal static class FiguresPage
         flow.Put([.. Title(input, measure, type)]);
         if (input.Readings.Length > 0)
         {
-            flow.Space(7);
+            flow.Space(5);
             flow.Put([.. ReadingsTable.Strips(input, measure, type)]);
         }
 
         Profiles(flow, input, pictures, measure, half, type);
-        flow.Space(8);
+        flow.Space(6);
         Columns(flow, half,
         [
             FigureBlocks.Areas(input, half, type),
             FigureBlocks.Suspects(input, half, type),
             FigureBlocks.Proofs(input, half, type),
-            FigureBlocks.List("Instruments", input.Instruments, half, type),
-            FigureBlocks.List("Parts fitted", input.Parts, half, type),
+            FigureBlocks.List("Instruments and parts", [.. input.Instruments, .. input.Parts.Select(p => "Fitted: " + p)], half, type),
             FigureBlocks.List("What this visit does not cover", [.. input.Limitations, .. Missing(input)], half, type),
             FigureBlocks.List("Where limits and bands come from", input.Sources, half, type),
         ]);
-        flow.Space(7);
+        flow.Space(5);
         flow.Put([.. Closing(input, measure, type)]);
     }
 
@@ -45,7 +44,7 @@ internal static class FiguresPage
     {
         yield return new Strip(22, [new Text(new(0, 14), "The figures", Print.Title), new Text(new(measure, 14), $"{Print.Day(input.At)} · {input.Technician}", Print.Small, Anchor.End)], true);
         foreach (var line in (string[])[input.Appliance, .. input.Site])
-            foreach (var s in Print.Paragraph(line, measure, type.Text)) yield return s;
+            foreach (var s in FigureBlocks.Tight(line, measure, 0, type, type.Text)) yield return s;
     }
 
     private static void Profiles(Flow flow, ReportInput input, ReportPictures pictures, double measure, double half, FigureType type)
@@ -63,19 +62,21 @@ internal static class FiguresPage
         flow.Put([.. Print.Paragraph(key, measure, type.Fine)]);
     }
 
-    // Blocks in order, left column first; the split that leaves the columns most nearly level.
+    // The first block stands left; the rest go where the columns come out most nearly level, each column in order.
     private static void Columns(Flow flow, double half, ImmutableArray<IReadOnlyList<Strip>> blocks)
     {
         blocks = [.. blocks.Where(b => b.Count > 0)];
         if (blocks.IsEmpty) return;
         var heights = blocks.Select(b => b.Sum(s => s.Height)).ToList();
-        var split = Enumerable.Range(1, blocks.Length)
-            .MinBy(n => Math.Max(heights.Take(n).Sum(), heights.Skip(n).Sum()));
-        flow.PutColumns((0, Stack(blocks.Take(split))), (half + Gutter, Stack(blocks.Skip(split))));
+        var all = heights.Sum();
+        double LeftHeight(int set) => heights.Where((_, i) => (set >> i & 1) == 1).Sum();
+        var left = Enumerable.Range(0, 1 << blocks.Length).Where(set => (set & 1) == 1)
+            .MinBy(set => Math.Max(LeftHeight(set), all - LeftHeight(set)));
+        flow.PutColumns((0, Stack(blocks.Where((_, i) => (left >> i & 1) == 1))), (half + Gutter, Stack(blocks.Where((_, i) => (left >> i & 1) == 0))));
     }
 
     private static List<Strip> Stack(IEnumerable<IReadOnlyList<Strip>> blocks) =>
-        [.. blocks.SelectMany((b, i) => i == 0 ? b : [Print.Gap(5), .. b])];
+        [.. blocks.SelectMany((b, i) => i == 0 ? b : [Print.Gap(4), .. b])];
 
     private static IEnumerable<string> Missing(ReportInput input)
     {
@@ -100,7 +101,7 @@ internal static class FiguresPage
             "Where the appliance’s manual, its listing or local code asks for more than this report, they come first. Electrical, gas and chimney work that local law keeps for licensed people is theirs.",
             $"{seal} Figures by Emberwright {input.EngineVersion}.",
         ])
-            foreach (var strip in Print.Paragraph(line, measure, type.Foot)) yield return strip;
+            foreach (var strip in FigureBlocks.Tight(line, measure, 0, type, type.Foot)) yield return strip;
     }
 
     private static string Spaced(string seal) => string.Join(' ', seal.Chunk(8).Select(c => new string(c)));

@@ -111,10 +111,10 @@ internal sealed record FigureType(double Size)
     public Lettering Head { get; } = new(Size + 1.5, true, Token.Ink);
 
     /// <summary>Height of one line.</summary>
-    public double Line { get; } = Math.Round(Size * 1.25, 1);
+    public double Line { get; } = Math.Round(Size * 1.2, 1);
 
     /// <summary>Baseline of the first line of a row.</summary>
-    public double Baseline { get; } = Size + 0.6;
+    public double Baseline { get; } = Size + 0.2;
 
     /// <summary>A heading under a rule.</summary>
     public Strip Heading(string words, double measure)
@@ -124,7 +124,7 @@ internal sealed record FigureType(double Size)
     }
 
     /// <summary>Height of a row of so many lines.</summary>
-    public double Row(int lines) => 2 + Line * lines;
+    public double Row(int lines) => 1.5 + Line * lines;
 
     /// <summary>A word in reverse.</summary>
     public (ImmutableArray<Shape> Shapes, double Width) Flag(string word, double x) => Print.Flag(word, x, Baseline, Size - 0.5);

@@ -22,7 +22,7 @@ public static class PressureProfilePair
         if (both.IsEmpty) throw new ArgumentException("found and left are both missing; the pair needs at least one set of readings.");
         foreach (var input in both) input.Check();
         const double gap = 20;
-        var each = (width - gap) / 2;
+        var each = both.Length == 1 ? width : (width - gap) / 2;
         var y = ProfileAxes.Heights(both[0].Unit, ProfileAxes.TicksFor(both), PlotHeight);
         var panels = both.Select(input => new ProfilePanel(input, ColumnsOf(input, each), y, small: true, tagValues: false)).ToList();
         var (top, bottom) = (panels.Min(p => p.Top), panels.Max(p => p.Bottom));
