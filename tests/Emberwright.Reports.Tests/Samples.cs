@@ -18,7 +18,7 @@ internal static class Samples
         ],
         Parts = ["inlet, pot", "ash passages", "blower", "vent"],
         Outdoors = new(-2, 0, 2),
-        Thresholds = [new("firebox", -10, "vacuum switch", "opens at −10 Pa")],
+        Thresholds = [new("firebox", -10, "vacuum switch", "opens at")],
         PredictionCaption = "if ash passages are half blocked",
     };
 
@@ -56,7 +56,7 @@ internal static class Samples
             new("collar", "vent collar", new(-2, 1, 4)) { ReadingPa = 39 },
         ],
         Parts = ["inlet hose", "burn pot", "exchanger", "ash passages", "combustion blower", "vent"],
-        Thresholds = [new("blower-inlet", -30, "vacuum switch", "opens at −30 Pa")],
+        Thresholds = [new("blower-inlet", -30, "vacuum switch", "opens at")],
         PredictionCaption = "if the cap is three quarters blocked",
     };
 

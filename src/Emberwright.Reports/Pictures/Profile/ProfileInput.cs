@@ -43,8 +43,12 @@ public sealed record ProfileStation(string Id, string Name, PressureBand Healthy
 /// <param name="StationId">The port it feels.</param>
 /// <param name="Pa">Where it switches, Pa.</param>
 /// <param name="Name">What it is, e.g. "vacuum switch".</param>
-/// <param name="Text">What it does there, e.g. "opens at −10 Pa".</param>
-public sealed record ProfileThreshold(string StationId, double Pa, string Name, string Text);
+/// <param name="Does">What it does there; the picture adds the pressure in its own unit.</param>
+public sealed record ProfileThreshold(string StationId, double Pa, string Name, string Does = "opens at")
+{
+    /// <summary>What it does and where, e.g. "opens at −10 Pa".</summary>
+    public string Text(PressureUnit unit) => $"{Does} {unit.Value(Pa)}";
+}
 
 /// <summary>
 /// Everything the pressure profile shows: the ports from room to outdoors, the parts between them, what is

@@ -161,12 +161,12 @@ internal sealed class ProfilePanel
     private void DrawThreshold(ProfileThreshold t)
     {
         var tick = Tick(t);
-        var width = Math.Max(Roles.Word.Width(t.Name), Roles.Word.Width(t.Text));
+        var width = Math.Max(Roles.Word.Width(t.Name), Roles.Word.Width(t.Text(_input.Unit)));
         var (box, _) = Room.Best(LabelPlaces(tick, width));
         var from = Elbow(tick, box);
         _shapes.Add(new Polyline([new(from.X > tick.Centre.X ? tick.X : tick.Right, tick.Centre.Y), from, Foot(tick, box)], Roles.Leader));
         _shapes.Add(new Text(new(box.X, box.Y + 12), t.Name, Roles.Word));
-        _shapes.Add(new Text(new(box.X, box.Y + 26), t.Text, Roles.Word));
+        _shapes.Add(new Text(new(box.X, box.Y + 26), t.Text(_input.Unit), Roles.Word));
         Room.Avoid(box, 5);
         Reach(Math.Min(box.Y, tick.Y), Math.Max(box.Bottom, tick.Bottom));
     }

@@ -35,7 +35,7 @@ internal static class ProfileWords
             said.Append('.');
         }
 
-        foreach (var t in input.Thresholds) said.Append($" The {t.Name} {t.Text}.");
+        foreach (var t in input.Thresholds) said.Append($" The {t.Name} {t.Text(unit)}.");
         if (Ledger.From(input) is { Odd: { } odd } ledger)
         {
             var entry = ledger.Entries[odd];
