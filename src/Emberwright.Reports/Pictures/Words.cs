@@ -13,24 +13,29 @@ internal static class Words
     public static List<string> Wrap(string text, double width, Lettering lettering)
     {
         var lines = new List<string>();
+        var space = lettering.Width(" ");
         foreach (var paragraph in text.ReplaceLineEndings("\n").Split('\n'))
         {
             var line = "";
+            var taken = 0.0;
             foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             {
-                var longer = line.Length == 0 ? word : line + " " + word;
-                if (lettering.Width(longer) <= width)
+                // Without kerning a line is as wide as its words and spaces.
+                var needed = lettering.Width(word);
+                if (line.Length > 0 && taken + space + needed <= width)
                 {
-                    line = longer;
+                    line = line + " " + word;
+                    taken += space + needed;
                     continue;
                 }
 
                 if (line.Length > 0) lines.Add(line);
-                line = word;
-                while (lettering.Width(line) > width && Fitting(line, width, lettering) is var n && n < line.Length)
+                (line, taken) = (word, needed);
+                while (taken > width && Fitting(line, width, lettering) is var n && n < line.Length)
                 {
                     lines.Add(line[..n]);
                     line = line[n..];
+                    taken = lettering.Width(line);
                 }
             }
 

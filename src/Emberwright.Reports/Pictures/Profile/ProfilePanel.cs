@@ -86,8 +86,8 @@ internal sealed class ProfilePanel
     private void DrawLast(int port, double pa)
     {
         if (_small) return;
-        _shapes.Add(Marks.EarlierBar(new(_columns[port], _y(pa)), 9));
-        Room.Avoid(new Box(_columns[port] - 9, _y(pa) - 3, 18, 6), 0.3);
+        _shapes.Add(Marks.EarlierBar(new(_columns[port], _y(pa)), 11));
+        Room.Avoid(new Box(_columns[port] - 11, _y(pa) - 3, 22, 6), 0.3);
         Reach(_y(pa) - 3, _y(pa) + 3);
     }
 
@@ -183,7 +183,7 @@ internal sealed class ProfilePanel
         const double height = 31;
         for (var dy = 18.0; dy < 150; dy += 8)
             foreach (var up in (bool[])[true, false])
-                for (var x = _columns.Room; x + width <= _columns.Outdoors + 30; x += 8)
+                for (var x = _columns.Room; x + width <= _columns.Outdoors - 2; x += 8)
                 {
                     var box = new Box(x, up ? tick.Y - dy - height : tick.Bottom + dy, width, height);
                     var (from, to) = (Elbow(tick, box), Foot(tick, box));
