@@ -35,8 +35,7 @@ internal static class ReadingRequirements
 
     private static IEnumerable<Finding> Explained(SignOffFacts facts, Reading reading, double low, double high)
     {
-        var measure = reading.Body.Measure;
-        var found = $"{SignOffFacts.Said(reading)}: {reading.Body.Written} where {Shown(low, measure)} to {Shown(high, measure)} is healthy";
+        var found = $"{SignOffFacts.Said(reading)}: {reading.Body.Written} where {Shown(low, reading.Body)} to {Shown(high, reading.Body)} is healthy";
         if (ExplanationOf(facts, reading) is not { } why)
             return [Lacks($"{found}. Cure it, or give a cause and a consequence from the list; other words explain nothing.")];
         return Supported(facts, why) is { } lack ? [Lacks($"{found}. {lack}")] : [Limits($"{found}: {Words(why.Cause!.Value)}; {Words(why.Consequence!.Value)}.")];
@@ -81,7 +80,9 @@ internal static class ReadingRequirements
         };
     }
 
-    private static string Shown(double value, Measure measure) => QuantityFormat.Format(value, measure, UnitSystem.Si);
+    // In the unit and to the digits of the reading beside it.
+    private static string Shown(double value, ReadingBody like) =>
+        QuantityFormat.In(Quantity.Of(value, like.Measure).In(like.Value.Unit), like.Value.Unit, like.Step);
 
     private static string Words(Cause cause) => cause switch
     {

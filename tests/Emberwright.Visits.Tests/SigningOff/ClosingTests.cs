@@ -56,6 +56,8 @@ public class ClosingTests
         Assert.Equal(Decision.Refused, review.Decision);
         Assert.Equal(["four-areas", "in-band", "in-band", "switch-margin"], review.Missing.Select(m => m.Id));
         Assert.StartsWith("Vent: clean it", review.Missing[0].Words, StringComparison.Ordinal);
+        Assert.Contains("-0.05 inWC where −0.12 inWC to −0.10 inWC is healthy", review.Missing[1].Words, StringComparison.Ordinal);
+        Assert.Contains("only 4 Pa above", review.Missing[3].Words, StringComparison.Ordinal);
         Assert.All(review.Missing.Skip(1), m => Assert.Equal(Section.AsLeft, m.Go));
     }
 

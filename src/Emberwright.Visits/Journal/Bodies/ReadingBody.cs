@@ -37,6 +37,17 @@ public sealed record ReadingBody(
     /// <summary>The value in the measure's own unit.</summary>
     public double Si => Value.In(Measure);
 
+    /// <summary>The smallest step the written digits show, in the unit they are written in: 0.01 for "-0.10 inWC".</summary>
+    public double Step
+    {
+        get
+        {
+            var point = Written.IndexOf('.', StringComparison.Ordinal);
+            var decimals = point < 0 ? 0 : Written.Skip(point + 1).TakeWhile(char.IsAsciiDigit).Count();
+            return Math.Pow(10, -decimals);
+        }
+    }
+
     internal static ReadingBody Read(BodyReader r)
     {
         var port = r.Text("port");

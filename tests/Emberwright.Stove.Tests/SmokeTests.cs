@@ -1,2 +1,0 @@
-namespace Emberwright.Stove.Tests;
-public class SmokeTests { [Xunit.Fact] public void Runs() => Xunit.Assert.True(true); }
