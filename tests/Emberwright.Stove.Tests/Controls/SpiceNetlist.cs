@@ -13,9 +13,13 @@ internal sealed class SpiceNetlist(Wiring wiring, bool alternating)
 {
     private const double Open = 1e9;
     private const double Short = 0.01;
+    private const int CopiesTogether = 10;
+    private readonly List<string> _circuits = [];
     private readonly StringBuilder _text = new();
+    private int _copies;
 
-    public string Text => _text.ToString();
+    /// <summary>The copies in small circuits.</summary>
+    public IReadOnlyList<string> Circuits => _text.Length == 0 ? _circuits : [.. _circuits, _text.ToString()];
 
     public static string Node(int copy, string point) => point == Points.Neutral ? "0" : $"c{copy}_{point.Replace('-', '_')}";
 
@@ -29,7 +33,14 @@ internal sealed class SpiceNetlist(Wiring wiring, bool alternating)
             Part(copy, part, state, state.Positions.IsOpen(i), part.Id == change.Component ? change : null, fuseBlown);
         }
         Wires(copy);
-        if (meter is null) return;
+        if (meter is not null) Metered(copy, change, meter);
+        if (++_copies % CopiesTogether > 0) return;
+        _circuits.Add(_text.ToString());
+        _text.Clear();
+    }
+
+    private void Metered(int copy, CircuitChange change, Meter meter)
+    {
         var target = wiring[change.Component];
         string a = Node(copy, target.From), b = Node(copy, target.To);
         Line($"Rmeter_{copy} {a} {b}", meter.InputOhm);
