@@ -31,7 +31,7 @@ public sealed class Wiring
         _componentIndex = Index(Components.Select(c => c.Id), "component");
         Require(TestPoints.Length > 0 && TestPoints[0].Id == Points.Neutral, $"its first test point must be '{Points.Neutral}'");
         Require(Components.Length <= 64, $"it has {Components.Length} components; at most 64 are allowed");
-        foreach (var id in new[] { Points.Live, Points.Earth, Points.BoardCommon })
+        foreach (var id in new[] { Points.Live, Points.BoardLive, Points.Earth, Points.BoardCommon })
             Require(_pointIndex.ContainsKey(id), $"test point '{id}' is missing");
         foreach (var c in Components)
         {

@@ -102,7 +102,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 0.7,
             Origin = Origins.Memory,
-            Circuit = [new("feed-connector", ComponentState.LeakingToEarth)],
+            Circuit = [new("feed-connector", ComponentState.LeakingToEarth, LeakOhm: 2000)],
             Symptoms =
             [
                 .. Says((Dead, .4), (SmokeOrSmell, .2), (NoFeed, .2)),

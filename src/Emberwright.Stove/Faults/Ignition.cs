@@ -51,7 +51,7 @@ internal static class Ignition
             Area = Area.Ignition,
             BaseRatePercent = 1,
             Origin = Origins.Memory,
-            Circuit = [new("igniter", ComponentState.LeakingToEarth)],
+            Circuit = [new("igniter", ComponentState.LeakingToEarth, LeakOhm: 5)],
             Symptoms =
             [
                 .. Says((Dead, .75), (NoLight, .15)),

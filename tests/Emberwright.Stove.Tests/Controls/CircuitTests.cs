@@ -84,9 +84,4 @@ public class CircuitTests
                 Assert.Equal(230 * sum / ohms.Sum(), solution.VoltageV(i + 1).Real, 1e-6);
             }
         });
-
-    [Theory]
-    [InlineData(1.21, 75, 1.472)]
-    public void Copper_winding_rises_with_temperature(double at20C, double temperatureC, double expected) =>
-        Assert.Equal(expected, IsolatedPart.CopperOhm(at20C, temperatureC), 1e-3);
 }

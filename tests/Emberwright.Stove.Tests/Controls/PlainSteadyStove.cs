@@ -8,6 +8,9 @@ internal sealed class PlainSteadyStove : ISteadyStove
     /// <summary>Share of the clean vacuum that is left.</summary>
     public double VacuumShare { get; init; } = 1;
 
+    /// <summary>True when the fire heats water: the high-limit disc then does not depend on the room-air blower.</summary>
+    public bool HeatsWater { get; init; }
+
     public double RoomC => 20;
 
     public SteadyPoint At(double burnShare, double combustionShare, double roomAirShare, bool pumpTurns)
@@ -16,7 +19,7 @@ internal sealed class PlainSteadyStove : ISteadyStove
         var vacuum = (29 - 10 * Math.Min(1, burnShare)) * combustionShare * combustionShare * VacuumShare;
         return new SteadyPoint(
             -vacuum, RoomC + 142 * heat, RoomC + 450 * Math.Pow(burnShare, 0.7),
-            RoomC + (roomAirShare > 0 ? 35 : 110) * burnShare, RoomC + (pumpTurns ? 50 : 90) * burnShare,
+            RoomC + (roomAirShare > 0 || HeatsWater ? 35 : 110) * burnShare, RoomC + (pumpTurns ? 50 : 90) * burnShare,
             burnShare > 0 && combustionShare < 0.2);
     }
 }

@@ -7,12 +7,13 @@ namespace Emberwright.Stove.Controls.Sequence;
 /// <param name="Alarm">Alarm it will show or shows, or null.</param>
 /// <param name="ProofMissingS">How long the proof of fire has been missing, s.</param>
 /// <param name="DraftWeakS">How long the sensed vacuum has been too weak, s.</param>
+/// <param name="SilentS">How long the combustion blower has given no speed pulses, s.</param>
 /// <param name="OpenS">How long each watched contact has stood open, s.</param>
 internal sealed record BoardMemory(
-    BurnState State, double SinceS, double StartedS, string? Alarm, double ProofMissingS, double DraftWeakS, double[] OpenS)
+    BurnState State, double SinceS, double StartedS, string? Alarm, double ProofMissingS, double DraftWeakS, double SilentS, double[] OpenS)
 {
     internal BoardMemory To(BurnState state, double now, string? alarm = null) =>
-        this with { State = state, SinceS = now, Alarm = alarm ?? Alarm, ProofMissingS = 0, DraftWeakS = 0 };
+        this with { State = state, SinceS = now, Alarm = alarm ?? Alarm, ProofMissingS = 0, DraftWeakS = 0, SilentS = 0 };
 }
 
 /// <summary>What the board senses at one moment, through its own wires and sensors.</summary>
@@ -23,16 +24,18 @@ internal sealed record BoardMemory(
 /// <param name="ExhaustC">Exhaust temperature the board acts on, °C.</param>
 /// <param name="WaterC">Water temperature, °C.</param>
 /// <param name="VacuumPa">Vacuum its pressure sensor reports, Pa (positive).</param>
+/// <param name="Turns">True when the combustion blower's speed sensor gives pulses, or there is none.</param>
+/// <param name="SensorBad">True when a sensor's signal is outside what it can be.</param>
 /// <param name="WatchedOpen">Which watched contacts pass no current.</param>
 internal readonly record struct BoardSenses(
-    bool Wanted, bool High, bool DiscConducts, double Proof, double ExhaustC, double WaterC, double VacuumPa, bool[] WatchedOpen);
+    bool Wanted, bool High, bool DiscConducts, double Proof, double ExhaustC, double WaterC, double VacuumPa, bool Turns, bool SensorBad, bool[] WatchedOpen);
 
 /// <summary>The board's decisions: a state machine fed only by what the board can sense.</summary>
 /// <param name="program">Times and limits.</param>
 internal sealed class BoardLogic(BurnProgram program)
 {
     internal static BoardMemory Initial(BurnProgram program) =>
-        new(BurnState.Standby, 0, 0, null, 0, 0, new double[program.Watched.Length]);
+        new(BurnState.Standby, 0, 0, null, 0, 0, 0, new double[program.Watched.Length]);
 
     internal BoardMemory Next(BoardMemory m, in BoardSenses s, double now, double stepS)
     {
@@ -100,6 +103,10 @@ internal sealed class BoardLogic(BurnProgram program)
     {
         var elapsed = now - m.StartedS;
         if (program.ExhaustLimitC is { } limit && s.ExhaustC > limit) return m.To(BurnState.Shutdown, now, Alarms.OverTemperature);
+        if (program.WaterLimitC is { } waterLimit && s.WaterC > waterLimit) return m.To(BurnState.Shutdown, now, Alarms.OverTemperature);
+        if (s.SensorBad) return m.To(BurnState.Shutdown, now, Alarms.Sensor);
+        var silent = s.Turns ? 0 : m.SilentS + stepS;
+        if (silent > (program.SpeedMissingS ?? double.PositiveInfinity)) return m.To(BurnState.Shutdown, now, Alarms.BlowerSpeed);
         var open = new double[m.OpenS.Length];
         for (var i = 0; i < open.Length; i++)
         {
@@ -110,7 +117,7 @@ internal sealed class BoardLogic(BurnProgram program)
         var weak = program.Draft is { } draft && elapsed > draft.IgnoredS && s.VacuumPa < draft.WeakestPa ? m.DraftWeakS + stepS : 0;
         return weak > (program.Draft?.ToleratedS ?? double.PositiveInfinity)
             ? m.To(BurnState.Shutdown, now, Alarms.LowDraught)
-            : m with { OpenS = open, DraftWeakS = weak };
+            : m with { OpenS = open, DraftWeakS = weak, SilentS = silent };
     }
 
     // A disc that the board bridges cannot be looked at until the bridge opens.

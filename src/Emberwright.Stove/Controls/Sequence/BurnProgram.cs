@@ -73,6 +73,12 @@ public sealed record BurnProgram
     /// <summary>The pressure sensor's watch, or null where there is none.</summary>
     public DraftWatch? Draft { get; init; }
 
+    /// <summary>Time a called combustion blower may give no speed pulses, s; null without a speed sensor.</summary>
+    public double? SpeedMissingS { get; init; }
+
+    /// <summary>Highest water temperature before the board shuts down, °C; null without water.</summary>
+    public double? WaterLimitC { get; init; }
+
     /// <summary>Exhaust temperature below which the blowers may stop after a shutdown, °C; a proof disc opens at its own.</summary>
     public required double CoolC { get; init; }
 

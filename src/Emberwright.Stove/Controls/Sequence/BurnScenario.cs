@@ -27,6 +27,12 @@ public sealed record BurnScenario
     /// <summary>Ratio of each named contact's setting to its proper one, for a drifted switch or disc.</summary>
     public ImmutableDictionary<string, double> SettingRatios { get; init; } = ImmutableDictionary<string, double>.Empty;
 
+    /// <summary>Offset of what the disc, probe or thermocouple that proves the fire senses, K; negative senses too cold.</summary>
+    public double ProofOffsetK { get; init; }
+
+    /// <summary>Offset of the pressure sensor's zero, Pa; positive reads too high a pressure, so too weak a vacuum.</summary>
+    public double SensorZeroPa { get; init; }
+
     /// <summary>Voltage at the unloaded socket, V; null takes the nominal one, 0 is a power cut.</summary>
     public double? SupplyV { get; init; }
 

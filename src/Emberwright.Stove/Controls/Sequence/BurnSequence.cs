@@ -38,13 +38,15 @@ public static class BurnSequence
         var positions = contacts.Initial(stove);
         var memory = BoardLogic.Initial(program);
         if (!circuit.Powered) memory = memory with { State = BurnState.NoPower };
+        var turning = false;
         for (var now = 0.0; now < durationS; now += StepS)
         {
             positions = contacts.Next(positions, stove, now < scenario.WantedUntilS);
-            var sensed = senses.Of(stove, positions, now < scenario.WantedUntilS);
+            var sensed = senses.Of(stove, positions, now < scenario.WantedUntilS, turning);
             memory = board.Next(memory, sensed, now, StepS);
             var (running, fuseBlown) = circuit.Loads(State(memory, board.Calls(memory, sensed), positions, scenario, now), board.FeedShare(memory.State));
             if (fuseBlown) memory = memory with { State = BurnState.NoPower };
+            turning = running.CombustionShare > 0;
             running = running with { FeedShare = running.FeedShare * scenario.FuelArrives };
             stove = drivers.Next(stove, running, StepS);
             course.Add(now, memory, running, stove, positions, StepS, SampleS, fuseBlown);

@@ -52,7 +52,7 @@ internal sealed class ContactPositions
         return contact.Kind switch
         {
             ContactKind.VacuumSwitch => -readings.SensePa * _scenario.HoseShare < (wasOpen ? setting!.ActsAt : setting!.ReleasesAt),
-            ContactKind.ProofDisc => readings.ProofDiscC < (wasOpen ? setting!.ActsAt : setting!.ReleasesAt),
+            ContactKind.ProofDisc => readings.ProofDiscC + _scenario.ProofOffsetK < (wasOpen ? setting!.ActsAt : setting!.ReleasesAt),
             ContactKind.FanDisc => readings.ExchangerC < (wasOpen ? setting!.ActsAt : setting!.ReleasesAt),
             ContactKind.LimitDisc => TooHot(contact, setting!, wasOpen, readings.LimitC),
             ContactKind.SafetyThermostat => TooHot(contact, setting!, wasOpen, readings.WaterC),

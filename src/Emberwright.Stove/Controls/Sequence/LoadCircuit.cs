@@ -17,9 +17,19 @@ internal sealed class LoadCircuit
         _wiring = wiring;
         _changes = [.. scenario.Changes];
         Idle = Solve(new ControlState(true, BoardCalls.None, default, SupplyV: scenario.SupplyV));
-        var board = wiring.PointIndex(wiring.HasPoint(Points.FusedLive) ? Points.FusedLive : Points.Live);
-        Powered = Idle.OpenVoltageV(board, 0).Magnitude >= program.DropOutShare * wiring.Mains.NominalV;
+        Powered = Idle.OpenVoltageV(wiring.PointIndex(Points.BoardLive), 0).Magnitude >= program.DropOutShare * wiring.Mains.NominalV;
     }
+
+    /// <summary>The circuit's low-voltage side with the board powered and these sensor signals.</summary>
+    internal SolvedWiring Sensors(SensorSignals signals) =>
+        SolvedWiring.Direct(_wiring, new ControlState(true, BoardCalls.None, default, Signals: signals), _changes);
+
+    /// <summary>Resistance of a part as the board's input sees it, Ω.</summary>
+    internal double Ohm(string part, SensorSignals signals) =>
+        IsolatedPart.ResistanceOhm(_wiring, new ControlState(false, BoardCalls.None, default, Signals: signals), _changes, part);
+
+    /// <summary>True when the named part is neither open nor shorted nor stalled.</summary>
+    internal bool Works(string part) => !Ruined(part);
 
     private SolvedWiring Idle { get; }
 
@@ -66,7 +76,7 @@ internal sealed class LoadCircuit
 
     private double Speed(SolvedWiring solved, string motor)
     {
-        var share = Turns(solved, motor);
+        var share = Turns(solved, motor) * (motor == ComponentIds.CombustionBlower ? AuxiliaryShare() : 1);
         return share >= TurnsFrom ? share : 0;
     }
 
@@ -74,6 +84,16 @@ internal sealed class LoadCircuit
     {
         if (!_wiring.HasComponent(id) || Ruined(id)) return 0;
         return solved.CurrentA(id) / ((Motor)_wiring[id]).RunningA;
+    }
+
+    // A blower with a run capacitor does not start without it; a weak one costs speed (square root of the share: our estimate, no source).
+    private double AuxiliaryShare()
+    {
+        if (!_wiring.HasComponent(ComponentIds.RunCapacitor)) return 1;
+        if (Ruined(ComponentIds.RunCapacitor) || Ruined(ComponentIds.CombustionAuxiliary)) return 0;
+        foreach (var change in _changes)
+            if (change is { Component: ComponentIds.RunCapacitor, State: ComponentState.Drifted }) return Math.Sqrt(Math.Min(1, change.Factor));
+        return 1;
     }
 
     private double IgniterPower(SolvedWiring solved)

@@ -1,0 +1,107 @@
+// Which pressures and temperatures does a virtual stove settle at for any fire and blower speed between its conditions?
+// Equation: solve cold (blower off, on), low and high; between them the pressure is p_off + a(b)·s², a(b) linear in the burning share b,
+//   and temperatures are linear in b. The same again with the room-air blower still gives the overheating stove.
+// Symbols: b burning rate over the highest, s voltage share at the combustion blower (–), p (Pa).
+// Validity: 0 ≤ b ≤ 1.3, 0 ≤ s ≤ 1.1; beyond, the nearest value is taken.
+// Assumptions: vacuum of a given passage goes with speed squared (fan laws); a still room-air blower leaves a twelfth of its stream to
+//   natural convection; the high-limit disc sees half the warm air's rise; a thermocouple near the flame sees a fixed share of
+//   the firebox's rise, set so that the clean stove gives the usual voltage on high. All four are our estimates, no source.
+// Source: fan affinity laws; the rest follows from the virtual stove.
+// Worked value: none published; at b and s of a solved condition it returns that solution.
+
+using Emberwright.Stove.Controls.Sensors;
+using Emberwright.Stove.Patterns;
+
+namespace Emberwright.Stove.Controls.Sequence;
+
+/// <summary>Equilibria of a virtual stove with given parameters, for driving its burn sequence.</summary>
+public sealed class VirtualSteadyStove : ISteadyStove
+{
+    private const double StillStreamShare = 1.0 / 12;
+    private const double LimitShare = 0.5;
+    private const double MostBurn = 1.3;
+
+    private static readonly Parameter[] LeftToTheControls =
+        [Parameter.Supply, Parameter.Feed, Parameter.SensedPressure, Parameter.SwitchThreshold, Parameter.SensorZero, Parameter.ProofSensor];
+
+    private readonly double _offPa;
+    private readonly double _coldPull;
+    private readonly FirePoint[] _moving;
+    private readonly FirePoint[] _still;
+    private readonly double _flameShare;
+
+    /// <summary>Solves the stove's conditions once.</summary>
+    /// <param name="stove">The stove.</param>
+    /// <param name="parameters">Its state of repair, indexed by <see cref="Parameter"/>. Supply, feed, hose, switch and sensors are left to the controls.</param>
+    /// <param name="thermocoupleHighV">Usual voltage of its thermocouple on high, V; null without one.</param>
+    public VirtualSteadyStove(VirtualStove stove, ReadOnlySpan<double> parameters, double? thermocoupleHighV = null)
+    {
+        var p = parameters.ToArray();
+        foreach (var elsewhere in LeftToTheControls) p[(int)elsewhere] = 0;
+        RoomC = stove.Site.RoomC ?? ReferenceDay.RoomC;
+        _offPa = stove.Solve(p, Condition.BlowerOff).Value(Measure.Pressure, Places.SwitchHose);
+        _coldPull = stove.Solve(p, Condition.FanOnly).Value(Measure.Pressure, Places.SwitchHose) - _offPa;
+        _moving = Points(stove, p);
+        var still = p.ToArray();
+        still[(int)Parameter.RoomAir] = Math.Log(StillStreamShare);
+        _still = Points(stove, still);
+        _flameShare = thermocoupleHighV is { } volts ? FlameShare(stove, volts) : 0;
+    }
+
+    /// <inheritdoc/>
+    public double RoomC { get; }
+
+    /// <inheritdoc/>
+    public SteadyPoint At(double burnShare, double combustionShare, double roomAirShare, bool pumpTurns)
+    {
+        var s = Math.Clamp(combustionShare, 0, 1.1);
+        if (burnShare <= 0) return new SteadyPoint(_offPa + _coldPull * s * s, RoomC, RoomC, RoomC, RoomC, false);
+        var carried = roomAirShare > 0 || pumpTurns;
+        var fire = Between(carried ? _moving : _still, Math.Min(burnShare, MostBurn));
+        return new SteadyPoint(
+            _offPa + fire.Pull * s * s, fire.ExhaustC, RoomC + _flameShare * (fire.FireboxC - RoomC),
+            RoomC + LimitShare * (fire.StreamC - RoomC), fire.StreamC, fire.AirRatio * s / fire.Share < StoveSolution.LeastAirRatioOfAFire);
+    }
+
+    private FirePoint[] Points(VirtualStove stove, double[] parameters)
+    {
+        var most = stove.Pattern.Levels[FireState.High].FeedKgPerH;
+        var low = stove.Pattern.Levels[FireState.Low].FeedKgPerH / most;
+        return
+        [
+            new FirePoint(0, 1, _coldPull, RoomC, RoomC, RoomC, double.PositiveInfinity),
+            Point(stove, parameters, Condition.LowBurn, low, Operations.LowCombustionShare),
+            Point(stove, parameters, Condition.HighBurn, 1, 1),
+        ];
+    }
+
+    private FirePoint Point(VirtualStove stove, double[] parameters, Condition condition, double burnShare, double share)
+    {
+        var solved = stove.Solve(parameters, condition);
+        var pull = (solved.Value(Measure.Pressure, Places.SwitchHose) - _offPa) / (share * share);
+        var stream = solved.Knows(Measure.Temperature, Places.WarmAir) ? solved.Value(Measure.Temperature, Places.WarmAir) : RoomC;
+        return new FirePoint(burnShare, share, pull, solved.Value(Measure.Temperature, Places.Collar),
+            solved.TemperatureC(stove.Pattern.Air.FireNode), stream, solved.PotAirRatio);
+    }
+
+    private double FlameShare(VirtualStove stove, double highV)
+    {
+        var clean = stove.Solve(new double[Enum.GetValues<Parameter>().Length], Condition.HighBurn);
+        var probeC = TypeK.Celsius(highV * 1000, 30);
+        return (probeC - RoomC) / (clean.TemperatureC(stove.Pattern.Air.FireNode) - RoomC);
+    }
+
+    private static FirePoint Between(FirePoint[] points, double burn)
+    {
+        var i = burn < points[1].Burn ? 0 : 1;
+        var (a, b) = (points[i], points[i + 1]);
+        var t = (burn - a.Burn) / (b.Burn - a.Burn);
+        return new FirePoint(burn, Mix(a.Share, b.Share), Mix(a.Pull, b.Pull), Mix(a.ExhaustC, b.ExhaustC), Mix(a.FireboxC, b.FireboxC),
+            Mix(a.StreamC, b.StreamC), i == 0 ? b.AirRatio : Mix(a.AirRatio, b.AirRatio));
+
+        double Mix(double x, double y) => x + (y - x) * t;
+    }
+
+    private readonly record struct FirePoint(
+        double Burn, double Share, double Pull, double ExhaustC, double FireboxC, double StreamC, double AirRatio);
+}
