@@ -4,24 +4,37 @@ namespace Emberwright.Stove.Quantities;
 public static class UnitSymbols
 {
     // Other spellings of a printed symbol, as keyboards and habits produce them.
-    private static readonly Dictionary<string, string> Spellings = new(StringComparer.Ordinal)
-    {
-        ["in WC"] = "inWC", ["in.WC"] = "inWC", ["inH2O"] = "inWC", ["in H2O"] = "inWC", ["\"WC"] = "inWC", ["in. w.c."] = "inWC",
-        ["mmH2O"] = "mmWC", ["mm WC"] = "mmWC",
-        ["degC"] = "°C", ["deg C"] = "°C", ["C"] = "°C", ["℃"] = "°C",
-        ["degF"] = "°F", ["deg F"] = "°F", ["F"] = "°F", ["℉"] = "°F",
-        ["m3/s"] = "m³/s", ["m3/h"] = "m³/h", ["cfm"] = "CFM", ["ft3/min"] = "CFM", ["ft³/min"] = "CFM",
-        ["lbs/h"] = "lb/h", ["lb/hr"] = "lb/h", ["kg/hr"] = "kg/h",
-        ["lbs"] = "lb", ["tonne"] = "t", ["tonnes"] = "t", ["short tons"] = "short ton",
-        ["inch"] = "in", ["inches"] = "in", ["\""] = "in", ["feet"] = "ft", ["foot"] = "ft",
-        ["fpm"] = "ft/min", ["kph"] = "km/h", ["1/min"] = "rpm", ["/min"] = "rpm", ["r/min"] = "rpm",
-        ["volt"] = "V", ["volts"] = "V", ["amp"] = "A", ["amps"] = "A", ["VAC"] = "V", ["VDC"] = "V",
-        ["ohm"] = "Ω", ["ohms"] = "Ω", ["\u2126"] = "Ω",
-        ["kohm"] = "kΩ", ["kohms"] = "kΩ", ["k\u2126"] = "kΩ", ["Mohm"] = "MΩ", ["Mohms"] = "MΩ", ["M\u2126"] = "MΩ",
-        ["Btu/h"] = "BTU/h", ["BTU/hr"] = "BTU/h", ["Btu/hr"] = "BTU/h", ["btuh"] = "BTU/h",
-        ["percent"] = "%", ["sec"] = "s", ["mins"] = "min", ["minutes"] = "min", ["hr"] = "h", ["hrs"] = "h",
-        ["hour"] = "h", ["hours"] = "h", ["day"] = "d", ["days"] = "d",
-    };
+    private static readonly (string Printed, string[] Also)[] Spellings =
+    [
+        ("inWC", ["in WC", "in.WC", "inH2O", "in H2O", "\"WC", "in. w.c."]),
+        ("mmWC", ["mmH2O", "mm WC"]),
+        ("°C", ["degC", "deg C", "C", "℃"]),
+        ("°F", ["degF", "deg F", "F", "℉"]),
+        ("m³/s", ["m3/s"]),
+        ("m³/h", ["m3/h"]),
+        ("CFM", ["cfm", "ft3/min", "ft³/min"]),
+        ("kg/h", ["kg/hr"]),
+        ("lb/h", ["lbs/h", "lb/hr"]),
+        ("lb", ["lbs"]),
+        ("t", ["tonne", "tonnes"]),
+        ("short ton", ["short tons"]),
+        ("in", ["inch", "inches", "\""]),
+        ("ft", ["foot", "feet"]),
+        ("ft/min", ["fpm"]),
+        ("km/h", ["kph"]),
+        ("rpm", ["1/min", "/min", "r/min"]),
+        ("V", ["volt", "volts", "VAC", "VDC"]),
+        ("A", ["amp", "amps"]),
+        ("Ω", ["ohm", "ohms", "\u2126"]),
+        ("kΩ", ["kohm", "kohms", "k\u2126"]),
+        ("MΩ", ["Mohm", "Mohms", "M\u2126"]),
+        ("BTU/h", ["Btu/h", "BTU/hr", "Btu/hr", "btuh"]),
+        ("%", ["percent"]),
+        ("s", ["sec"]),
+        ("min", ["mins", "minutes"]),
+        ("h", ["hr", "hrs", "hour", "hours"]),
+        ("d", ["day", "days"]),
+    ];
 
     // Words that look like units but do not fix a number, each with what to write instead.
     private static readonly Dictionary<string, string> Refused = new(StringComparer.OrdinalIgnoreCase)
@@ -56,8 +69,8 @@ public static class UnitSymbols
     private static Unit? Match(string written, Dimension? expected, StringComparison comparison)
     {
         var symbol = written;
-        foreach (var (spelling, printed) in Spellings)
-            if (SameCase(spelling, written) && spelling.Equals(written, comparison)) symbol = printed;
+        foreach (var (printed, also) in Spellings)
+            if (also.Any(spelling => SameCase(spelling, written) && spelling.Equals(written, comparison))) symbol = printed;
         return Units.All.FirstOrDefault(u =>
             (expected is null || u.Dimension == expected) && SameCase(u.Symbol, symbol) && u.Symbol.Equals(symbol, comparison));
     }
