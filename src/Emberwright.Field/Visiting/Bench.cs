@@ -74,6 +74,10 @@ public sealed class Bench(Book book) : IDisposable
         Fold(book.Find(Visit.Id)!);
     }
 
+    /// <summary>Closes the visit: a seal over everything recorded and every figure shown.</summary>
+    public Task SignOff() => Write(
+        Seal.Over(Visit!.Journal, Engine.Version, Figures.Of(Reckoned)), "Signed off");
+
     private void Fold(BookVisit held)
     {
         Visit = held.Visit;

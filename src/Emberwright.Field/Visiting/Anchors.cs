@@ -1,0 +1,19 @@
+using Emberwright.Visits.SigningOff;
+
+namespace Emberwright.Field.Visiting;
+
+/// <summary>Where on the visit's page something that sign-off misses is entered.</summary>
+public static class Anchors
+{
+    /// <summary>Id of the section.</summary>
+    public static string Of(Section section) => section switch
+    {
+        Section.Call => "call",
+        Section.MakeSafe => "safe",
+        Section.AsFound => "found",
+        Section.Areas => "areas",
+        Section.Suspects => "suspects",
+        Section.AsLeft => "left",
+        Section.SignOff => "sign",
+    };
+}
