@@ -1,4 +1,5 @@
 using Emberwright.Field.Store;
+using Emberwright.Reports.FromVisit;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
@@ -76,7 +77,7 @@ public sealed class Bench(Book book) : IDisposable
 
     /// <summary>Closes the visit: a seal over everything recorded and every figure shown.</summary>
     public Task SignOff() => Write(
-        Seal.Over(Visit!.Journal, Engine.Version, Figures.Of(Reckoned)), "Signed off");
+        Seal.Over(Visit!.Journal, Engine.Version, SealedFigures.Of(Reckoned?.Beliefs)), "Signed off");
 
     private void Fold(BookVisit held)
     {

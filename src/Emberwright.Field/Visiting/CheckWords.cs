@@ -1,4 +1,5 @@
 using Emberwright.Diagnosis.Checks;
+using Emberwright.Stove.Faults;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
@@ -19,6 +20,17 @@ public static class CheckWords
         CheckKind.Reset => "Reset",
         CheckKind.Swap => "Swap a known good part",
     };
+
+    /// <summary>A remedy that is recommended by itself, as a check with nothing to read: it is done, and then known.</summary>
+    public static Check? AsCheck(WorkAction? action) => action is null ? null : new(
+        action.Id, action.Name,
+        action.Kind switch
+        {
+            RemedyKind.Clean => CheckKind.Clean,
+            RemedyKind.Replace => CheckKind.Swap,
+            RemedyKind.Reset or RemedyKind.Adjust or RemedyKind.Advise => CheckKind.Reset,
+        },
+        action.Minutes, action.PartCost, action.Cautions, CheckNeeds.None, [], [], action.Cures, action.Patterns, action.Id);
 
     /// <summary>What must be so first and is not recorded yet.</summary>
     public static IEnumerable<string> Unmet(CheckNeeds needs, Visit visit)

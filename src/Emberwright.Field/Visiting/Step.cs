@@ -1,7 +1,7 @@
 namespace Emberwright.Field.Visiting;
 
 /// <summary>How far a step of the visit is.</summary>
-public enum Progress
+public enum HowFar
 {
     /// <summary>Nothing done yet.</summary>
     ToDo,
@@ -16,24 +16,24 @@ public enum Progress
 /// <param name="Name">Its heading.</param>
 /// <param name="Short">Its name in the strip.</param>
 /// <param name="Progress">How far it is.</param>
-public sealed record Step(string Id, string Name, string Short, Progress Progress);
+public sealed record Step(string Id, string Name, string Short, HowFar Progress);
 
-/// <summary>A <see cref="Progress"/> as people see and hear it.</summary>
-public static class ProgressMark
+/// <summary>A <see cref="HowFar"/> as people see and hear it.</summary>
+public static class HowFarMark
 {
     /// <summary>In words.</summary>
-    public static string Words(this Progress progress) => progress switch
+    public static string Words(this HowFar progress) => progress switch
     {
-        Progress.ToDo => "to do",
-        Progress.Doing => "under way",
-        Progress.Done => "done",
+        HowFar.ToDo => "to do",
+        HowFar.Doing => "under way",
+        HowFar.Done => "done",
     };
 
     /// <summary>The drawn mark's address on the page.</summary>
-    public static string Shape(this Progress progress) => progress switch
+    public static string Shape(this HowFar progress) => progress switch
     {
-        Progress.ToDo => "#todo",
-        Progress.Doing => "#doing",
-        Progress.Done => "#done",
+        HowFar.ToDo => "#todo",
+        HowFar.Doing => "#doing",
+        HowFar.Done => "#done",
     };
 }

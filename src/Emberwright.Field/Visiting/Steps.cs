@@ -1,3 +1,4 @@
+using Emberwright.Reports.FromVisit;
 using Emberwright.Stove;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
@@ -10,22 +11,19 @@ namespace Emberwright.Field.Visiting;
 /// <param name="Areas">The four areas.</param>
 /// <param name="Left">As left.</param>
 /// <param name="Sign">Sign-off.</param>
-public sealed record Steps(Progress Safe, Progress Found, Progress Areas, Progress Left, Progress Sign)
+public sealed record Steps(HowFar Safe, HowFar Found, HowFar Areas, HowFar Left, HowFar Sign)
 {
-    /// <summary>The four areas that every service covers, in the order of work.</summary>
-    public static IReadOnlyList<Area> ServiceAreas { get; } = [Area.AshPassages, Area.CombustionBlower, Area.Vent, Area.RoomAirBlower];
-
     /// <summary>Reads how far a visit is from what it records.</summary>
     public static Steps Of(Visit visit)
     {
         var safe = visit.Of<SafeBody>().Select(fact => fact.Body.Step).ToHashSet();
         var found = visit.AsFound.Count(reading => reading.Body.Measure == Measure.Pressure);
-        var areas = ServiceAreas.Count(area => AreaIsSettled(visit, area));
+        var areas = ServiceAreas.InOrder.Count(area => AreaIsSettled(visit, area));
         var left = visit.LeftWith.Count();
         return new(
             Part(safe.Count, safe.IsSupersetOf([SafeStep.Unplugged, SafeStep.ProvedDead])),
             Part(visit.AsFound.Count(), found >= 3),
-            Part(areas, areas == ServiceAreas.Count),
+            Part(areas, areas == ServiceAreas.InOrder.Count),
             Part(left, left >= 3),
             Part(visit.Of<SignatureBody>().Count(), visit.Seal is not null));
     }
@@ -37,14 +35,14 @@ public sealed record Steps(Progress Safe, Progress Found, Progress Areas, Progre
     /// <summary>The strip at the top.</summary>
     public IReadOnlyList<Step> Strip(bool suspectsKnown) =>
     [
-        new("call", "Call", "Call", Progress.Done),
+        new("call", "Call", "Call", HowFar.Done),
         new("safe", "Make safe", "Safe", Safe),
         new("found", "As found", "Found", Found),
         new("areas", "Areas", "Areas", Areas),
-        new("suspects", "Suspects", "Suspects", suspectsKnown ? Progress.Doing : Progress.ToDo),
+        new("suspects", "Suspects", "Suspects", suspectsKnown ? HowFar.Doing : HowFar.ToDo),
         new("left", "As left", "Left", Left),
         new("sign", "Sign-off", "Sign", Sign),
     ];
 
-    private static Progress Part(int done, bool all) => all ? Progress.Done : done > 0 ? Progress.Doing : Progress.ToDo;
+    private static HowFar Part(int done, bool all) => all ? HowFar.Done : done > 0 ? HowFar.Doing : HowFar.ToDo;
 }

@@ -1,11 +1,9 @@
 using Emberwright.Diagnosis.Checks;
 using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
-using Emberwright.Stove.Faults;
-using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
-namespace Emberwright.Field.Visiting;
+namespace Emberwright.Reports.FromVisit;
 
 /// <summary>Finds signs, checks and actions by their ids, and says them in words. What is no id is taken as the words themselves.</summary>
 public static class CatalogueWords
@@ -30,33 +28,16 @@ public static class CatalogueWords
     public static string Outcome(string sign, string outcome) =>
         Sign(sign)?.Outcomes.FirstOrDefault(o => o.Id == outcome)?.Words ?? outcome;
 
+    /// <summary>The action of an id, or null.</summary>
+    public static WorkAction? Action(string id) => Actions.GetValueOrDefault(id);
+
     /// <summary>An action's name.</summary>
-    public static string ActionName(string action) => Actions.GetValueOrDefault(action)?.Name ?? action;
+    public static string ActionName(string action) => Action(action)?.Name ?? action;
 
     /// <summary>The cleaning that a service of this area is.</summary>
     public static Check? CleaningOf(Area area) => Check($"clean-{EnumWords.Of(area)}");
 
     /// <summary>The service area that an action belongs to, or null when it is none of the four.</summary>
     public static Area? AreaOf(string action) =>
-        Steps.ServiceAreas.Select(area => (Area?)area).FirstOrDefault(area => CleaningOf(area!.Value)?.Action == action);
-
-    /// <summary>The questions to the customer that have no answer yet, the complaint first.</summary>
-    public static IReadOnlyList<Sign> QuestionsOpen(Visit visit)
-    {
-        var pattern = visit.Appliance?.Pattern;
-        var answered = visit.Of<AnswerBody>().Select(fact => fact.Body.Question).ToHashSet();
-        if (visit.Of<ComplaintBody>().Any() || visit.Call?.VisitKind is not VisitKind.Breakdown) answered.Add(Complaints.Sign);
-        return
-        [
-            .. CheckList.All
-                .Where(check => check.Kind == CheckKind.Ask && (pattern is null || check.IsOn(pattern)))
-                .SelectMany(check => check.Signs)
-                .Prepend(Complaints.Sign)
-                .Distinct()
-                .Where(sign => !answered.Contains(sign))
-                .Select(Sign)
-                .OfType<Sign>()
-                .Where(sign => pattern is null || sign.IsOn(pattern)),
-        ];
-    }
+        ServiceAreas.InOrder.Select(area => (Area?)area).FirstOrDefault(area => CleaningOf(area!.Value)?.Action == action);
 }

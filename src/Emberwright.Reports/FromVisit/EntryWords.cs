@@ -1,7 +1,7 @@
 using Emberwright.Stove;
 using Emberwright.Visits.Journal;
 
-namespace Emberwright.Field.Visiting;
+namespace Emberwright.Reports.FromVisit;
 
 /// <summary>One entry in a line of words, as the record at the foot of the visit shows it.</summary>
 public static class EntryWords
@@ -41,39 +41,5 @@ public static class EntryWords
         HandoverBody h => $"Shown: {string.Join(", ", h.Shown)}",
         UnreadBody u => $"A line that could not be read: {string.Join(' ', u.Problems)}",
         _ => ObservableName.Capital(body.Kind),
-    };
-}
-
-/// <summary>Names of areas on screens.</summary>
-public static class AreaName
-{
-    /// <summary>The name.</summary>
-    public static string Of(Area area) => area switch
-    {
-        Area.CombustionBlower => "Combustion blower",
-        Area.RoomAirBlower => "Room-air blower",
-        Area.AshPassages => "Ash passages",
-        Area.Vent => "Vent",
-        Area.BurnPot => "Burn pot and intake",
-        Area.Seals => "Seals",
-        Area.Feed => "Feed",
-        Area.Ignition => "Ignition",
-        Area.Interlocks => "Switches and hoses",
-        Area.Electrical => "Wiring",
-        Area.Water => "Water",
-        Area.Site => "House and fuel",
-    };
-}
-
-/// <summary>Reasons for work left undone, in words.</summary>
-public static class NotDoneWords
-{
-    /// <summary>The words.</summary>
-    public static string Of(NotDoneReason reason) => reason switch
-    {
-        NotDoneReason.NoAccess => "could not be reached safely",
-        NotDoneReason.OwnerRefused => "the owner refused",
-        NotDoneReason.OutOfService => "put out of service instead",
-        NotDoneReason.NotFitted => "this stove has none",
     };
 }

@@ -1,7 +1,7 @@
 using Emberwright.Diagnosis;
 using Emberwright.Stove;
 
-namespace Emberwright.Field.Visiting;
+namespace Emberwright.Reports.FromVisit;
 
 /// <summary>How a reading stands to its band, in one or two words.</summary>
 public static class VerdictWord

@@ -1,6 +1,6 @@
 using Emberwright.Visits.Journal;
 
-namespace Emberwright.Field.Visiting;
+namespace Emberwright.Reports.FromVisit;
 
 /// <summary>Proofs and their outcomes in words.</summary>
 public static class ProofWords

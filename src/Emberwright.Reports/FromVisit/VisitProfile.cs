@@ -5,10 +5,10 @@ using Emberwright.Reports.Pictures.Profile;
 using Emberwright.Stove;
 using Emberwright.Stove.Quantities;
 
-namespace Emberwright.Field.Visiting;
+namespace Emberwright.Reports.FromVisit;
 
 /// <summary>Lays out the pressure profile of one condition from the healthy bands and today's readings.</summary>
-public static class Profile
+public static class VisitProfile
 {
     private static readonly (string Place, string Name)[] Way =
         [(Places.Firebox, "firebox"), (Places.BlowerInlet, "blower inlet"), (Places.Collar, "collar")];

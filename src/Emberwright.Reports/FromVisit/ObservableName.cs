@@ -1,6 +1,6 @@
 using Emberwright.Stove;
 
-namespace Emberwright.Field.Visiting;
+namespace Emberwright.Reports.FromVisit;
 
 /// <summary>Names of places, measures and conditions as a technician says them.</summary>
 public static class ObservableName

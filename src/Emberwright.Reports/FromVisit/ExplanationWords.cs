@@ -1,6 +1,6 @@
 using Emberwright.Visits.Journal;
 
-namespace Emberwright.Field.Visiting;
+namespace Emberwright.Reports.FromVisit;
 
 /// <summary>Causes and consequences of a reading left out of its band, in words.</summary>
 public static class ExplanationWords

@@ -1,6 +1,6 @@
 using Emberwright.Visits.Journal;
 
-namespace Emberwright.Field.Visiting;
+namespace Emberwright.Reports.FromVisit;
 
 /// <summary>The steps of making safe, as they are said and cautioned. Common practice, no source.</summary>
 public static class SafeWords

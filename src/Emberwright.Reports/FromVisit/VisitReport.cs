@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using Emberwright.Diagnosis;
+using Emberwright.Reports.Pages;
+using Emberwright.Reports.Pictures;
+using Emberwright.Stove;
+using Emberwright.Stove.Quantities;
+using Emberwright.Visits;
+using Emberwright.Visits.Journal;
+using Emberwright.Visits.SigningOff;
+using Moment = Emberwright.Reports.Pictures.Profile.Moment;
+
+namespace Emberwright.Reports.FromVisit;
+
+/// <summary>Lays a visit out as its report: what the journal says and what was concluded from it, in the report's order.</summary>
+public static class VisitReport
+{
+    /// <summary>The report's input.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="beliefs">What diagnosis concluded; null when nothing could be computed.</param>
+    /// <param name="engineVersion">Version of the engine.</param>
+    /// <param name="units">Units the figures are written in.</param>
+    /// <param name="pictureOf">A photo's bytes by its blob reference; empty when it is not on this device.</param>
+    /// <param name="contact">Address and telephone of the firm, one line.</param>
+    public static ReportInput Of(
+        Visit visit, Beliefs? beliefs, string engineVersion, UnitSystem units, Func<string, ImmutableArray<byte>> pictureOf, string contact = "")
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        ArgumentNullException.ThrowIfNull(pictureOf);
+        var kind = visit.Call?.VisitKind ?? VisitKind.Service;
+        var review = SignOff.Review(visit, kind, beliefs?.Comparisons, beliefs?.Stops);
+        var customer = new CustomerPage(visit, beliefs, review);
+        return new ReportInput
+        {
+            Firm = new(visit.Call?.Firm ?? "", contact),
+            Customer = visit.Customer?.Name ?? "",
+            Address = visit.Customer?.Address ?? "",
+            Heading = $"{ObservableName.Capital(EnumWords.Of(kind))} report",
+            At = visit.Seal?.Entry.At ?? (visit.Journal.Entries is [.., var last] ? last.At : default),
+            Technician = visit.Call?.Technician ?? "",
+            Appliance = ApplianceLine(visit),
+            Answer = customer.Answer,
+            Found = [.. customer.Found],
+            Did = [.. customer.Did],
+            ShouldDo = [.. customer.ShouldDo],
+            Next = customer.Next,
+            Signatures = [.. customer.Signatures],
+            Site = [.. SiteLines(visit)],
+            ProfileFound = ProfileOf(visit, beliefs, Phase.AsFound, units),
+            ProfileLeft = ProfileOf(visit, beliefs, Phase.AsLeft, units),
+            Areas = [.. FigureRows.Areas(beliefs, visit.Epoch > 0)],
+            Readings = [.. FigureRows.Readings(visit, beliefs)],
+            Suspects = [.. FigureRows.Suspects(beliefs, visit.Epoch > 0)],
+            SuspectNotes = [.. FigureRows.Notes(beliefs)],
+            Proofs = [.. visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => FigureRows.Proof(same.Last().Body))],
+            Instruments = [.. visit.Of<InstrumentBody>().GroupBy(i => i.Body.Name, StringComparer.OrdinalIgnoreCase).Select(same => FigureRows.Instrument(same.Last().Body))],
+            Parts = [.. visit.Of<PartBody>().Select(p => EntryWords.Of(p.Body))],
+            Limitations = [.. review.Limitations],
+            Sources = [.. Sources(beliefs)],
+            Photos = [.. visit.Of<PhotoBody>().Select(p => new ReportPhoto(ObservableName.Capital(EntryWords.Of(p.Body)), pictureOf(p.Body.Photo)))],
+            Seal = visit.Seal?.Body.Hash,
+            EngineVersion = visit.Seal?.Body.Engine ?? engineVersion,
+            Units = units,
+        };
+    }
+
+    private static string ApplianceLine(Visit visit)
+    {
+        var line = StoveWords.Name(visit);
+        return visit.Appliance?.Serial is { } serial ? $"{line}, serial {serial}" : line;
+    }
+
+    private static IEnumerable<string> SiteLines(Visit visit)
+    {
+        if (visit.Site is not { } site) yield break;
+        var facts = new List<string>();
+        if (site.Altitude is { } altitude) facts.Add($"{altitude} above sea level");
+        if (site.Outdoor is { } outdoor) facts.Add($"outdoors {outdoor}");
+        if (site.Room is { } room) facts.Add($"room {room}");
+        if (site.Wind is { } wind) facts.Add($"wind {wind}");
+        if (site.Supply is { } supply) facts.Add($"supply {supply}");
+        if (facts.Count > 0) yield return ObservableName.Capital(string.Join("; ", facts)) + ".";
+        if (site.Vent is { } vent)
+        {
+            var run = new List<string>();
+            if (vent.Diameter is { } diameter) run.Add($"{diameter}");
+            if (vent.Vertical is { } up) run.Add($"{up} up");
+            if (vent.Horizontal is { } along) run.Add($"{along} across");
+            if (vent.Lining is { } lining) run.Add(lining);
+            if (vent.Terminal is { } terminal) run.Add(terminal.Replace('-', ' '));
+            yield return $"Vent: {string.Join(", ", run)}.";
+        }
+    }
+
+    // The condition with most pressures read; on equal terms fan only, which every stove can show.
+    private static Pictures.Profile.ProfileInput? ProfileOf(Visit visit, Beliefs? beliefs, Phase phase, UnitSystem units)
+    {
+        if (beliefs is null) return null;
+        var pressures = visit.Readings.Where(r => r.Phase == phase && r.Body.Measure == Measure.Pressure).ToArray();
+        var condition = pressures.GroupBy(r => r.Body.Condition)
+            .OrderByDescending(same => same.Select(r => r.Body.Place).Distinct().Count()).ThenByDescending(same => same.Key == Condition.FanOnly)
+            .Select(same => (Condition?)same.Key).FirstOrDefault();
+        if (condition is not { } shown) return null;
+        var read = pressures.Where(r => r.Body.Condition == shown).GroupBy(r => r.Body.Place).ToDictionary(same => same.Key, same => same.Last().Body.Si);
+        var last = (visit.Past?.LastAsLeft ?? []).Where(r => r.Measure == Measure.Pressure && r.Condition == shown)
+            .GroupBy(r => r.Place).ToDictionary(same => same.Key, same => same.Last().Si);
+        return VisitProfile.Of(shown, beliefs.Bands, read, phase == Phase.AsFound ? Moment.Found : Moment.Left, last, units);
+    }
+
+    private static IEnumerable<string> Sources(Beliefs? beliefs)
+    {
+        if (beliefs is null) yield break;
+        var origins = beliefs.Bands.Select(b => b.Origin).Distinct().ToArray();
+        if (origins.Length > 0)
+            yield return $"Healthy figures: computed for this construction, vent, altitude and day, narrowed by: {string.Join(", ", origins)}.";
+        foreach (var source in beliefs.Stops.Select(s => s.Source).Distinct()) yield return source;
+    }
+}
