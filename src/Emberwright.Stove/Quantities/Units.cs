@@ -5,7 +5,8 @@
 // Assumptions: water columns are the conventional ones (9.80665 m/s², 1000 kg/m³), as gauges are scaled.
 // Source: NIST Special Publication 811 (2008), Appendix B: B.6 exact definitions of foot, pound and international
 //   table Btu (1055.05585262 J), B.8 "millimeter of water, conventional" 9.80665 Pa, "inch of water, conventional"
-//   249.0889 Pa, "cubic foot per minute" 4.719474e-4 m³/s, "British thermal unit per hour" 0.2930711 W.
+//   249.0889 Pa, "cubic foot per minute" 4.719474e-4 m³/s, "British thermal unit per hour" 0.2930711 W
+//   (quoted from memory; every factor here follows from the definitions).
 // Worked value (B.8): 1 inch of water, conventional = 25.4 × 9.80665 Pa = 249.0889 Pa.
 namespace Emberwright.Stove.Quantities;
 
