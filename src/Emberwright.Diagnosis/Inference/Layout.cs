@@ -114,6 +114,29 @@ internal sealed class Layout
     /// <summary>Shares that make up one parameter in an epoch.</summary>
     public IEnumerable<Contribution> Shares(Parameter parameter, int epoch) => _epochs[epoch].Where(s => s.Parameter == (int)parameter);
 
+    /// <summary>
+    /// How the unknowns make up what is seen of a parameter when looking at it: of a passage, wheel or surface its fouling
+    /// alone (neither the clean stove's tolerance nor a nest elsewhere can be seen there), of anything else its value.
+    /// </summary>
+    public void Seen(Parameter parameter, int epoch, Span<double> row)
+    {
+        var fouls = parameter == Parameter.Insulation || Array.IndexOf(PriorTable.Fouling, parameter) >= 0;
+        foreach (var share in _epochs[epoch])
+        {
+            if (share.Parameter != (int)parameter) continue;
+            if (fouls && Unknowns[share.Unknown].Kind is (UnknownKind.Baseline or UnknownKind.Shift)) continue;
+            row[share.Unknown] += share.Factor;
+        }
+    }
+
+    /// <summary>An unknown that moves a parameter one for one and nothing else in an epoch, or −1.</summary>
+    public int Carrier(Parameter parameter, int epoch)
+    {
+        foreach (var share in _epochs[epoch])
+            if (share.Parameter == (int)parameter && Unknowns[share.Unknown].Kind is (UnknownKind.Baseline or UnknownKind.Free)) return share.Unknown;
+        return -1;
+    }
+
     /// <summary>Index of the unknown of this kind that holds in an epoch, or −1.</summary>
     public int IndexOf(UnknownKind kind, Parameter? parameter, int epoch = 0, Measure? measure = null, string? place = null)
     {

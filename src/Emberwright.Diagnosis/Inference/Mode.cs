@@ -125,6 +125,12 @@ internal sealed class Mode
         return -0.5 * Math.Log(1 + k * b) + 0.5 * k * u * u / (1 + k * b);
     }
 
+    /// <summary>u_i = (R⁻¹r̂)_i: how hard a reading pulls.</summary>
+    public double Pull(int reading) => _pull[reading];
+
+    /// <summary>A margin at ĉ.</summary>
+    public MarginPoint MarginAt(int margin) => Cavity(margin).At;
+
     /// <summary>ln P(margin | all other evidence).</summary>
     public double LnGivenMargin(int margin)
     {

@@ -111,12 +111,8 @@ internal sealed class Problem
         if (quantity.Parameter is { } parameter)
         {
             var sum = 0.0;
-            foreach (var share in Layout.Shares(parameter, quantity.Epoch))
-            {
-                if (Layout.Unknowns[share.Unknown].Kind == UnknownKind.Baseline) continue;
-                row[share.Unknown] += share.Factor;
-                sum += share.Factor * point[share.Unknown];
-            }
+            Layout.Seen(parameter, quantity.Epoch, row);
+            for (var k = 0; k < row.Length; k++) sum += row[k] * point[k];
             return sum;
         }
         var observable = quantity.Observable!;

@@ -1,0 +1,136 @@
+using Emberwright.Diagnosis.Signs;
+using Emberwright.Stove;
+using Emberwright.Stove.Controls;
+using Emberwright.Stove.Controls.Wirings;
+using Emberwright.Stove.Faults;
+
+namespace Emberwright.Diagnosis.Inference;
+
+/// <summary>One case made ready for inference: its faults, its evidence sorted by kind, its epochs.</summary>
+internal sealed class CaseFile
+{
+    private CaseFile(StoveCase stove, IStoveModel model, IReadOnlyList<Fault> faults, EpochPlan plan)
+    {
+        Stove = stove;
+        Model = model;
+        Discrete = [.. faults.Where(f => f.Fouling is null)];
+        Fouling = [.. faults.Where(f => f.Fouling is { } fouling && PriorTable.PatternSd(fouling.Parameter, stove) is not null)];
+        Faults = [.. Discrete, .. Fouling];
+        Plan = plan;
+    }
+
+    /// <summary>The stove.</summary>
+    public StoveCase Stove { get; }
+
+    /// <summary>What predicts it.</summary>
+    public IStoveModel Model { get; }
+
+    /// <summary>Discrete faults, then fouling faults; sets are given by index into this list.</summary>
+    public IReadOnlyList<Fault> Faults { get; }
+
+    /// <summary>Faults that are there or not.</summary>
+    public IReadOnlyList<Fault> Discrete { get; }
+
+    /// <summary>Faults that are there once a restriction has passed its limit.</summary>
+    public IReadOnlyList<Fault> Fouling { get; }
+
+    /// <summary>Epochs.</summary>
+    public EpochPlan Plan { get; }
+
+    /// <summary>Readings that the virtual stove predicts.</summary>
+    public required ReadingSet Readings { get; init; }
+
+    /// <summary>Meter readings and graded signs.</summary>
+    public required IReadOnlyList<IConditional> Conditionals { get; init; }
+
+    /// <summary>Signs with stated probabilities only.</summary>
+    public required IReadOnlyList<StatedSign> Stated { get; init; }
+
+    /// <summary>Evidence that nothing here can predict.</summary>
+    public required IReadOnlyList<Evidence> Unused { get; init; }
+
+    /// <summary>Index of a fouling fault's first position in <see cref="Faults"/>.</summary>
+    public int FirstFouling => Discrete.Count;
+
+    /// <summary>Sorts the evidence.</summary>
+    /// <param name="stove">The stove.</param>
+    /// <param name="model">What predicts it.</param>
+    /// <param name="evidence">All evidence, in any order.</param>
+    /// <param name="faults">All faults of the pattern.</param>
+    /// <param name="signs">All signs by id.</param>
+    /// <param name="cures">Ids of the faults that an action cures.</param>
+    public static CaseFile Of(
+        StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, IReadOnlyList<Fault> faults,
+        IReadOnlyDictionary<string, Sign> signs, Func<string, IReadOnlyCollection<string>> cures)
+    {
+        var plan = EpochPlan.Of(evidence, faults, cures);
+        var file = new CaseFile(stove, model, faults, plan)
+        {
+            Readings = ReadingSet.Of([]), Conditionals = [], Stated = [], Unused = [],
+        };
+        var circuit = Circuit(stove);
+        var readings = new List<ReadingEvidence>();
+        var conditionals = new List<IConditional>();
+        var stated = new List<StatedSign>();
+        var unused = new List<Evidence>();
+        foreach (var item in Sorted(evidence))
+        {
+            switch (item)
+            {
+                case ReadingEvidence reading when circuit is not null && circuit.Knows(reading.Observable.Measure, reading.Observable.Place):
+                    conditionals.Add(new ElectricalReading(reading, circuit, stove.Card?.SwitchClosesPa ?? stove.Pattern.Switch.ClosesPa, stove.Pattern.SupplyV));
+                    break;
+                case ReadingEvidence reading when Predicts(model, stove, reading.Observable):
+                    readings.Add(reading);
+                    break;
+                case SignEvidence sign when signs.TryGetValue(sign.Sign, out var definition) && definition.Outcomes.Any(o => o.Id == sign.Outcome):
+                    var table = new SignTable(definition, file.Faults);
+                    if (definition.Margin is { } margin && Reaches(model, stove, margin)) conditionals.Add(new GradedSign(sign, table, file.Faults));
+                    else stated.Add(new StatedSign(sign, table, table.Outcome(sign.Outcome)));
+                    break;
+                case ActionEvidence:
+                    break;
+                default:
+                    unused.Add(item);
+                    break;
+            }
+        }
+        return new CaseFile(stove, model, faults, plan)
+        {
+            Readings = ReadingSet.Of(readings), Conditionals = conditionals, Stated = stated, Unused = unused,
+        };
+    }
+
+    /// <summary>The discrete faults of a hypothesis that are still there in an epoch.</summary>
+    public IReadOnlyList<Fault> Present(int[] faults, int epoch) =>
+        [.. faults.Select(f => Discrete[f]).Where(f => Plan.CuredIn(f.Id) > epoch)];
+
+    private static IEnumerable<Evidence> Sorted(IReadOnlyList<Evidence> evidence) => evidence
+        .OrderBy(e => e.Epoch)
+        .ThenBy(e => e switch { ReadingEvidence => 0, SignEvidence => 1, _ => 2 })
+        .ThenBy(e => e switch { ReadingEvidence r => $"{r.Observable.Measure} {r.Observable.Place} {r.Observable.Condition}", SignEvidence s => $"{s.Sign} {s.Outcome}", _ => "" }, StringComparer.Ordinal)
+        .ThenBy(e => e is ReadingEvidence r ? r.Value : 0)
+        .ThenBy(e => e.Id, StringComparer.Ordinal);
+
+    private static bool Predicts(IStoveModel model, StoveCase stove, Observable observable)
+    {
+        if (!stove.Pattern.Levels.ContainsKey(observable.Condition.Fire)) return false;
+        var state = model.Solve(new double[Layout.Parameters], observable.Condition, null);
+        return state.Knows(observable.Measure, observable.Place);
+    }
+
+    private static bool Reaches(IStoveModel model, StoveCase stove, PhysicalMargin margin) => margin.Quantity is { } observable
+        ? Predicts(model, stove, observable)
+        : margin.Parameter is { } parameter && PriorTable.PatternSd(parameter, stove) is not null;
+
+    private static ElectricalReadings? Circuit(StoveCase stove) =>
+        WiringLibrary.All.FirstOrDefault(w => w.Pattern == stove.Pattern.Id) is { } wiring
+            ? new ElectricalReadings(wiring, Meter.Ordinary)
+            : null;
+}
+
+/// <summary>An observed outcome of a sign that has stated probabilities only.</summary>
+/// <param name="Evidence">The evidence.</param>
+/// <param name="Table">The sign's probabilities.</param>
+/// <param name="Outcome">Index of the outcome.</param>
+internal sealed record StatedSign(SignEvidence Evidence, SignTable Table, int Outcome);

@@ -1,0 +1,66 @@
+// Question:    which sets of discrete faults are considered, and how probable is each before any evidence?
+// Equations:   weight(nothing) = Σ rates of fouling + 4, weight(i) = rate_i, weight(i, j) = ρ·rate_i·rate_j/Σ, ρ = 0.5,
+//              weight(unlisted) = 5 % of the whole; then they are made to sum to 1.
+// Symbols:     rate in % of breakdown calls; Σ the sum of all rates. Fouling is not a hypothesis of its own: it is a
+//              continuous unknown of every hypothesis.
+// Validity:    at most two discrete faults at once.
+// Assumptions: a second fault is half as frequent beside a first as its rate among breakdowns says, since one fault is
+//              enough for a call. On a routine service nothing is wrong in most cases.
+// Source:      from memory, no source.
+// Worked:      by hand in the tests.
+using Emberwright.Stove.Faults;
+
+namespace Emberwright.Diagnosis.Inference;
+
+/// <summary>What a hypothesis supposes.</summary>
+internal enum HypothesisKind
+{
+    /// <summary>No discrete fault; fouling may still be past its limits.</summary>
+    Nothing,
+    /// <summary>One discrete fault.</summary>
+    Single,
+    /// <summary>Two discrete faults.</summary>
+    Pair,
+    /// <summary>A cause that is not listed.</summary>
+    Unlisted,
+}
+
+/// <summary>A set of discrete faults.</summary>
+/// <param name="Kind">Nothing, single, pair or unlisted.</param>
+/// <param name="Faults">Indices of the faults into the case's discrete faults, rising.</param>
+/// <param name="LnPrior">ln of its probability before any evidence.</param>
+internal sealed record Hypothesis(HypothesisKind Kind, int[] Faults, double LnPrior)
+{
+    private const double UnlistedShare = 0.05;
+    private const double SoundRate = 4;
+    private const double SecondFault = 0.5;
+    private const double ServiceFactor = 12;
+
+    /// <summary>All hypotheses over a list of discrete faults: nothing, unlisted, singles, pairs.</summary>
+    /// <param name="discrete">Discrete faults of the pattern.</param>
+    /// <param name="fouling">Fouling faults of the pattern.</param>
+    /// <param name="isService">True on a routine service.</param>
+    public static IReadOnlyList<Hypothesis> All(IReadOnlyList<Fault> discrete, IReadOnlyList<Fault> fouling, bool isService)
+    {
+        var n = discrete.Count;
+        var none = fouling.Sum(f => f.BaseRatePercent) + SoundRate;
+        var rates = discrete.Select(f => Math.Max(f.BaseRatePercent, 1e-3)).ToArray();
+        var sum = none + rates.Sum();
+        if (isService) none *= ServiceFactor;
+        var pairs = 0.0;
+        for (var i = 0; i < n; i++)
+            for (var j = 0; j < i; j++) pairs += SecondFault * rates[i] * rates[j] / sum;
+        var total = (none + rates.Sum() + pairs) / (1 - UnlistedShare);
+
+        var all = new List<Hypothesis>(2 + n + n * (n - 1) / 2)
+        {
+            new(HypothesisKind.Nothing, [], Math.Log(none / total)),
+            new(HypothesisKind.Unlisted, [], Math.Log(UnlistedShare)),
+        };
+        for (var i = 0; i < n; i++) all.Add(new(HypothesisKind.Single, [i], Math.Log(rates[i] / total)));
+        for (var i = 0; i < n; i++)
+            for (var j = i + 1; j < n; j++)
+                all.Add(new(HypothesisKind.Pair, [i, j], Math.Log(SecondFault * rates[i] * rates[j] / sum / total)));
+        return all;
+    }
+}

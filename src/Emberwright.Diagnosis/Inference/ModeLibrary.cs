@@ -1,0 +1,142 @@
+using System.Globalization;
+using System.Text;
+using Emberwright.Stove.Faults;
+
+namespace Emberwright.Diagnosis.Inference;
+
+/// <summary>
+/// Fits of one case, one for each way the faults can act on air, fire, heat and margins. Hypotheses that differ only in
+/// what these do not see share a fit.
+/// </summary>
+internal sealed class ModeLibrary
+{
+    private readonly CaseFile _file;
+    private readonly SolveCache _cache;
+    private readonly Layout _layout;
+    private readonly Prior _prior;
+    private readonly ReadingSet _wide;
+    private readonly Dictionary<string, Mode?> _modes = new(StringComparer.Ordinal);
+    private readonly Dictionary<Mode, FoulingStates> _states = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>Prepares the library.</summary>
+    /// <param name="file">The case.</param>
+    /// <param name="layout">Its unknowns without faults.</param>
+    /// <param name="prior">Their prior.</param>
+    public ModeLibrary(CaseFile file, Layout layout, Prior prior)
+    {
+        _file = file;
+        _cache = new SolveCache(file.Model);
+        _layout = layout;
+        _prior = prior;
+        var readings = file.Readings;
+        _wide = readings.Widened(i => Noise.Unlisted(readings.Items[i].Observable.Measure, readings.Items[i].Value));
+    }
+
+    /// <summary>Solves of the virtual stove so far.</summary>
+    public int Solves => _cache.Solves;
+
+    /// <summary>The fit without any fault, from which all others start.</summary>
+    public Mode Nothing { get; private set; } = null!;
+
+    /// <summary>Fits the stove without faults.</summary>
+    /// <exception cref="InvalidOperationException">Not even the healthy stove can be solved in the conditions read.</exception>
+    public Mode FitNothing() => Nothing = Fitted([], _file.Readings, null, _prior.Mean)
+        ?? throw new InvalidOperationException("The virtual stove has no solution in one of the conditions read; check pattern, vent and site.");
+
+    /// <summary>The fit under an unlisted cause: everything may be further off.</summary>
+    public Mode? FitUnlisted() => Fitted([], _wide, null, Nothing.Mean);
+
+    /// <summary>Identifies how a set of faults acts on the fit.</summary>
+    public string Key(int[] faults) => Key(Shifts(faults), Bounds(faults));
+
+    /// <summary>Identifies the margins that join the fit under a set of faults.</summary>
+    public string MarginKey(int[] faults) => Key([], Bounds(faults));
+
+    /// <summary>The fit under a set of faults; null when the stove has no solution there.</summary>
+    public Mode? Fit(int[] faults, Mode start)
+    {
+        var key = Key(faults);
+        if (_modes.TryGetValue(key, out var mode)) return mode;
+        mode = Fitted(faults, _file.Readings, null, Start(faults, start));
+        _modes.Add(key, mode);
+        return mode;
+    }
+
+    /// <summary>The fit already made for a set of faults, if any.</summary>
+    public Mode? Known(string key) => _modes.GetValueOrDefault(key);
+
+    /// <summary>The linear answer under two faults at the better single's fit with the other's mean severity.</summary>
+    public Mode? Extrapolate(int[] faults, Mode start)
+    {
+        var problem = Problem(faults, _file.Readings, null);
+        return Mode.Linear(problem, problem.At(Start(faults, start)));
+    }
+
+    /// <summary>The fit with one reading taken as grossly wrong.</summary>
+    public Mode? WithoutReading(int[] faults, int reading, Mode start) =>
+        Fitted(faults, _file.Readings.Widened(i => i == reading ? Noise.Gross(_file.Readings.Items[i].Observable.Measure, _file.Readings.Items[i].Value) : 0), null, start.Mean);
+
+    /// <summary>The fit with one meter reading or graded sign left out.</summary>
+    public Mode? WithoutConditional(int[] faults, IConditional conditional, Mode start) =>
+        Fitted(faults, _file.Readings, conditional, start.Mean);
+
+    /// <summary>Joint fouling under a mode.</summary>
+    public FoulingStates States(Mode mode)
+    {
+        if (_states.TryGetValue(mode, out var states)) return states;
+        states = FoulingStates.Of(mode, _file.Fouling);
+        _states.Add(mode, states);
+        return states;
+    }
+
+    /// <summary>What each meter reading and graded sign says under a set of faults.</summary>
+    public Bound[] Bounds(int[] faults) =>
+        [.. _file.Conditionals.Select(c => c.Under(_file.Present(faults, c.Evidence.Epoch)))];
+
+    /// <summary>The shifts a set of faults makes, as far as the pattern has the parameters.</summary>
+    public IReadOnlyList<FaultShift> Shifts(int[] faults) =>
+    [
+        .. from index in faults
+           let fault = _file.Discrete[index]
+           from shift in fault.Shifts
+           where _layout.Carrier(shift.Parameter, 0) >= 0
+           select new FaultShift(shift.Parameter, shift.Mean, shift.Sd, _file.Plan.CuredIn(fault.Id)),
+    ];
+
+    private static string Key(IReadOnlyList<FaultShift> shifts, Bound[] bounds)
+    {
+        var key = new StringBuilder();
+        foreach (var s in shifts) key.Append(CultureInfo.InvariantCulture, $"{(int)s.Parameter},{s.Mean:R},{s.Sd:R},{s.CuredIn};");
+        for (var b = 0; b < bounds.Length; b++)
+            if (bounds[b].Margin is not null) key.Append(CultureInfo.InvariantCulture, $"|{b}:{bounds[b].Key}");
+        return key.ToString();
+    }
+
+    private Problem Problem(int[] faults, ReadingSet readings, IConditional? leftOut)
+    {
+        var layout = _layout.With(Shifts(faults));
+        var bounds = Bounds(faults);
+        IMargin[] margins = [.. bounds.Where((b, i) => b.Margin is not null && !ReferenceEquals(_file.Conditionals[i], leftOut)).Select(b => b.Margin!)];
+        return new Problem(_cache, layout, _prior.With(layout), readings, margins);
+    }
+
+    private Mode? Fitted(int[] faults, ReadingSet readings, IConditional? leftOut, double[] start) =>
+        Mode.From(Problem(faults, readings, leftOut), start);
+
+    /// <summary>The start's common unknowns, its own shifts where they are the same, the mean severity of the others.</summary>
+    private double[] Start(int[] faults, Mode start)
+    {
+        var layout = _layout.With(Shifts(faults));
+        var point = new double[layout.Count];
+        start.Mean.AsSpan(0, _layout.Count).CopyTo(point);
+        var before = start.Problem.Layout.Unknowns;
+        for (var k = _layout.Count; k < layout.Count; k++)
+        {
+            var own = -1;
+            for (var b = _layout.Count; b < before.Count; b++)
+                if (before[b] == layout.Unknowns[k]) own = b;
+            point[k] = own >= 0 ? start.Mean[own] : layout.Unknowns[k].Mean;
+        }
+        return point;
+    }
+}

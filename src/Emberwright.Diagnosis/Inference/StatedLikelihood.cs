@@ -1,0 +1,106 @@
+// Question:    what do signs with stated probabilities add to a hypothesis, when fouling may be past its limits too?
+// Equation:    P(signs | d, y) = Σ_m h(m)·Π_s P_s(o_s | d ∪ m);  h′(m) ∝ h(m)·Π_s P_s;
+//              without sign s: Σ_m h(m)·Π_{t≠s} P_t.
+// Symbols:     d discrete faults, m set of foulings past their limits, h its probability after readings (FoulingStates).
+// Validity:    any number of signs.
+// Assumptions: given the faults, signs are independent.
+// Source:      total probability.
+// Worked:      by hand in the tests.
+namespace Emberwright.Diagnosis.Inference;
+
+/// <summary>Stated signs against one hypothesis.</summary>
+internal sealed class StatedLikelihood
+{
+    private StatedLikelihood(double ln, double[] weights, double[] lnGiven, double[][] each)
+    {
+        LnProbability = ln;
+        Weights = weights;
+        LnGiven = lnGiven;
+        Each = each;
+    }
+
+    /// <summary>ln P(all stated signs | hypothesis, readings).</summary>
+    public double LnProbability { get; }
+
+    /// <summary>Probabilities of the fouling masks after the signs.</summary>
+    public double[] Weights { get; }
+
+    /// <summary>ln P(sign | all other evidence), sign by sign.</summary>
+    public double[] LnGiven { get; }
+
+    /// <summary>P of each sign under each mask.</summary>
+    public double[][] Each { get; }
+
+    /// <summary>Evaluates the signs.</summary>
+    /// <param name="file">The case.</param>
+    /// <param name="faults">Discrete faults supposed.</param>
+    /// <param name="states">Fouling past its limits after readings.</param>
+    /// <param name="unlisted">True for a cause that is not listed.</param>
+    public static StatedLikelihood Of(CaseFile file, int[] faults, FoulingStates states, bool unlisted)
+    {
+        var signs = file.Stated;
+        var each = new double[signs.Count][];
+        var known = new Dictionary<ulong, double>();
+        Span<int> present = stackalloc int[faults.Length + file.Fouling.Count];
+        for (var s = 0; s < signs.Count; s++)
+        {
+            var (evidence, table, outcome) = signs[s];
+            var p = each[s] = new double[states.Masks.Length];
+            known.Clear();
+            for (var m = 0; m < p.Length; m++)
+            {
+                ulong local = 0;
+                for (var f = 0; f < file.Fouling.Count; f++)
+                {
+                    var bit = states.Bit(f, evidence.Epoch);
+                    if (bit < 64 && (states.Masks[m] >> bit & 1) != 0) local |= 1UL << f;
+                }
+                if (!known.TryGetValue(local, out var probability))
+                {
+                    var count = 0;
+                    foreach (var fault in faults)
+                        if (file.Plan.CuredIn(file.Discrete[fault].Id) > evidence.Epoch) present[count++] = fault;
+                    for (var f = 0; f < file.Fouling.Count; f++)
+                        if ((local >> f & 1) != 0) present[count++] = file.FirstFouling + f;
+                    probability = table.Probability(outcome, present[..count], unlisted);
+                    known.Add(local, probability);
+                }
+                p[m] = probability;
+            }
+        }
+        return Combine(states.Weights, each);
+    }
+
+    /// <summary>Probabilities of the masks after all signs but one.</summary>
+    public double[] WeightsWithout(double[] prior, int sign)
+    {
+        var weights = new double[prior.Length];
+        var sum = 0.0;
+        for (var m = 0; m < weights.Length; m++)
+        {
+            var w = prior[m];
+            for (var s = 0; s < Each.Length; s++)
+                if (s != sign) w *= Each[s][m];
+            sum += weights[m] = w;
+        }
+        for (var m = 0; m < weights.Length; m++) weights[m] /= sum;
+        return weights;
+    }
+
+    private static StatedLikelihood Combine(double[] prior, double[][] each)
+    {
+        var weights = (double[])prior.Clone();
+        foreach (var p in each)
+            for (var m = 0; m < weights.Length; m++) weights[m] *= p[m];
+        var total = weights.Sum();
+        var lnGiven = new double[each.Length];
+        for (var s = 0; s < each.Length; s++)
+        {
+            var without = 0.0;
+            for (var m = 0; m < weights.Length; m++) without += weights[m] / each[s][m];
+            lnGiven[s] = Math.Log(total / without);
+        }
+        for (var m = 0; m < weights.Length; m++) weights[m] /= total;
+        return new StatedLikelihood(Math.Log(total), weights, lnGiven, each);
+    }
+}
