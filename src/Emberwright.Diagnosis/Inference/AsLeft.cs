@@ -31,6 +31,10 @@ internal sealed class AsLeft
     /// <summary>Posterior means.</summary>
     public double[] Mean { get; }
 
+    /// <summary>Measures and places with an offset of their own.</summary>
+    public IEnumerable<(Stove.Measure, string)> Offsets =>
+        _unknowns.Where(u => u.Kind == UnknownKind.Offset).Select(u => (u.Measure!.Value, u.Place!));
+
     /// <summary>Covariance of two of the unknowns.</summary>
     public double Covariance(int a, int b) => _covariance[a * Mean.Length + b];
 

@@ -40,4 +40,16 @@ internal sealed class Candidate
 
     /// <summary>True for the cause that is not listed.</summary>
     public bool IsUnlisted => Hypothesis.Kind == HypothesisKind.Unlisted;
+
+    /// <summary>Fouling faults past their limits in an epoch, a bit for each, out of a mask over all epochs.</summary>
+    public ulong FouledIn(CaseFile file, ulong mask, int epoch)
+    {
+        ulong fouled = 0;
+        for (var f = 0; f < file.Fouling.Count; f++)
+        {
+            var bit = States.Bit(f, epoch);
+            if (bit < 64 && (mask >> bit & 1) != 0) fouled |= 1UL << f;
+        }
+        return fouled;
+    }
 }

@@ -56,14 +56,11 @@ internal sealed class CaseFile
     /// <param name="stove">The stove.</param>
     /// <param name="model">What predicts it.</param>
     /// <param name="evidence">All evidence, in any order.</param>
-    /// <param name="faults">All faults of the pattern.</param>
-    /// <param name="signs">All signs by id.</param>
-    /// <param name="cures">Ids of the faults that an action cures.</param>
-    public static CaseFile Of(
-        StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, IReadOnlyList<Fault> faults,
-        IReadOnlyDictionary<string, Sign> signs, Func<string, IReadOnlyCollection<string>> cures)
+    /// <param name="catalogue">Faults, signs and actions of the pattern.</param>
+    public static CaseFile Of(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
     {
-        var plan = EpochPlan.Of(evidence, faults, cures);
+        var plan = EpochPlan.Of(evidence, catalogue);
+        var faults = catalogue.Faults;
         var file = new CaseFile(stove, model, faults, plan)
         {
             Readings = ReadingSet.Of([]), Conditionals = [], Stated = [], Unused = [],
@@ -83,12 +80,12 @@ internal sealed class CaseFile
                 case ReadingEvidence reading when Predicts(model, stove, reading.Observable):
                     readings.Add(reading);
                     break;
-                case SignEvidence sign when signs.TryGetValue(sign.Sign, out var definition) && definition.Outcomes.Any(o => o.Id == sign.Outcome):
+                case SignEvidence sign when catalogue.Sign(sign.Sign) is { } definition && definition.Outcomes.Any(o => o.Id == sign.Outcome):
                     var table = new SignTable(definition, file.Faults);
                     if (definition.Margin is { } margin && Reaches(model, stove, margin)) conditionals.Add(new GradedSign(sign, table, file.Faults));
-                    else stated.Add(new StatedSign(sign, table, table.Outcome(sign.Outcome)));
+                    else stated.Add(new StatedSign(sign, table, definition.IndexOf(sign.Outcome)));
                     break;
-                case ActionEvidence:
+                case ActionEvidence action when catalogue.Action(action.Action) is not null:
                     break;
                 default:
                     unused.Add(item);

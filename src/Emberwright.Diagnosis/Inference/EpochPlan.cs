@@ -1,5 +1,4 @@
 using Emberwright.Stove;
-using Emberwright.Stove.Faults;
 
 namespace Emberwright.Diagnosis.Inference;
 
@@ -31,31 +30,21 @@ internal sealed class EpochPlan
 
     /// <summary>Sets up the plan.</summary>
     /// <param name="evidence">All evidence; its actions begin epochs.</param>
-    /// <param name="faults">All faults of the pattern.</param>
-    /// <param name="cures">Ids of the faults that an action cures.</param>
-    public static EpochPlan Of(IReadOnlyList<Evidence> evidence, IReadOnlyList<Fault> faults, Func<string, IReadOnlyCollection<string>> cures)
+    /// <param name="catalogue">What each action cures and draws anew.</param>
+    /// <exception cref="ArgumentException">An action does not begin an epoch.</exception>
+    public static EpochPlan Of(IReadOnlyList<Evidence> evidence, Catalogue catalogue)
     {
         var count = 1 + evidence.Select(e => e.Epoch).DefaultIfEmpty(0).Max();
         var redrawn = Enumerable.Range(0, count).Select(_ => new HashSet<Parameter>()).ToArray();
         var curedIn = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var action in evidence.OfType<ActionEvidence>())
+        foreach (var done in evidence.OfType<ActionEvidence>())
         {
-            if (action.Epoch < 1)
-                throw new ArgumentException($"Action '{action.Action}' ({action.Id}) is in epoch {action.Epoch}; an action begins epoch 1 or later.", nameof(evidence));
-            foreach (var id in cures(action.Action))
-            {
-                if (faults.FirstOrDefault(f => f.Id == id) is not { } fault) continue;
-                curedIn[id] = Math.Min(curedIn.GetValueOrDefault(id, int.MaxValue), action.Epoch);
-                if (fault.Fouling is { } fouling) redrawn[action.Epoch].Add(fouling.Parameter);
-                foreach (var shift in fault.Shifts)
-                    if (IsPart(shift.Parameter)) redrawn[action.Epoch].Add(shift.Parameter);
-            }
+            if (done.Epoch < 1)
+                throw new ArgumentException($"Action '{done.Action}' ({done.Id}) is in epoch {done.Epoch}; an action begins epoch 1 or later.", nameof(evidence));
+            if (catalogue.Action(done.Action) is not { } action) continue;
+            foreach (var id in action.Cures) curedIn[id] = Math.Min(curedIn.GetValueOrDefault(id, int.MaxValue), done.Epoch);
+            foreach (var redraw in action.Redraws) redrawn[done.Epoch].Add(redraw.Parameter);
         }
         return new EpochPlan(redrawn, curedIn);
     }
-
-    /// <summary>True for a parameter that belongs to a part or seal which its remedy renews or sets anew.</summary>
-    private static bool IsPart(Parameter parameter) => parameter is Parameter.DoorLeak or Parameter.AshDoorLeak or Parameter.LidLeak
-        or Parameter.ExhaustLeak or Parameter.BlowerGasketLeak or Parameter.VentLeak or Parameter.Feed or Parameter.Moisture
-        or Parameter.SwitchThreshold or Parameter.SensorZero or Parameter.ProofSensor or Parameter.SensedPressure or Parameter.BlowerSpeed;
 }

@@ -22,7 +22,7 @@ internal sealed class GradedSign : IConditional
         _faults = faults;
         var sign = table.Sign;
         var margin = sign.Margin!;
-        _outcome = table.Outcome(evidence.Outcome);
+        _outcome = sign.IndexOf(evidence.Outcome);
         var quantity = margin.Quantity is { } observable
             ? Quantity.Of(evidence.Epoch, observable)
             : Quantity.Of(evidence.Epoch, margin.Parameter!.Value);

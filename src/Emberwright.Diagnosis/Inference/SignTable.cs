@@ -38,15 +38,6 @@ internal sealed class SignTable
     /// <summary>The sign.</summary>
     public Sign Sign { get; }
 
-    /// <summary>Index of an outcome.</summary>
-    /// <exception cref="ArgumentException">The sign has no such outcome.</exception>
-    public int Outcome(string id)
-    {
-        for (var o = 0; o < Sign.Outcomes.Count; o++)
-            if (Sign.Outcomes[o].Id == id) return o;
-        throw new ArgumentException($"Outcome of '{Sign.Id}' is '{id}'; it must be one of {string.Join(", ", Sign.Outcomes.Select(o => o.Id))}.", nameof(id));
-    }
-
     /// <summary>True when a fault says something about this sign.</summary>
     public bool Concerns(int fault) => _ratio[fault] is not null;
 
@@ -85,7 +76,7 @@ internal sealed class SignTable
         Array.Fill(p, double.NaN);
         foreach (var symptom in stated)
         {
-            p[Outcome(symptom.Outcome)] = Math.Max(symptom.Probability, Least);
+            p[Sign.IndexOf(symptom.Outcome)] = Math.Max(symptom.Probability, Least);
         }
         var left = Math.Max(1 - p.Where(double.IsFinite).Sum(), Least);
         var unstated = _usual.Where((_, o) => double.IsNaN(p[o])).Sum();

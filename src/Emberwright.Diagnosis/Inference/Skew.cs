@@ -36,4 +36,31 @@ internal readonly record struct Skew(double LnFactor, double Mean, double Varian
         var sd = Math.Sqrt(Variance);
         return Math.Exp(Math.Min(0, Normal.LnBelow((Mean - limit) / sd) - Normal.LnBelow(Mean / sd)));
     }
+
+    /// <summary>Mean and variance of the restriction given that it lies beyond a limit, or within it.</summary>
+    /// <param name="limit">The limit, −ln of the share left; positive.</param>
+    /// <param name="beyond">True for beyond, false for between 0 and the limit.</param>
+    public (double Mean, double Variance) Given(double limit, bool beyond)
+    {
+        if (!double.IsNaN(Mean)) return Between(Mean, Variance, beyond ? limit : 0, beyond ? double.PositiveInfinity : limit);
+        if (beyond) return (limit + Tau, Tau * Tau);
+        var e = Math.Exp(-limit / Tau);
+        var mean = Tau - limit * e / (1 - e);
+        return (mean, Math.Max(Tau * Tau - limit * limit * e / ((1 - e) * (1 - e)), 1e-12));
+    }
+
+    /// <summary>Mean and variance of a normal cut off on both sides.</summary>
+    public static (double Mean, double Variance) Between(double mean, double variance, double low, double high)
+    {
+        var sd = Math.Sqrt(variance);
+        var (a, b) = ((low - mean) / sd, (high - mean) / sd);
+        // Far in a tail the density falls exponentially from the nearer bound.
+        if (a > 5) return (low + sd / a, variance / (a * a));
+        if (b < -5) return (high + sd / b, variance / (b * b));
+        var mass = Math.Max(Normal.Below(b) - Normal.Below(a), 1e-300);
+        var (fa, fb) = (double.IsInfinity(a) ? 0 : Normal.Density(a), double.IsInfinity(b) ? 0 : Normal.Density(b));
+        var shift = (fa - fb) / mass;
+        var inner = ((double.IsInfinity(a) ? 0 : a * fa) - (double.IsInfinity(b) ? 0 : b * fb)) / mass;
+        return (mean + sd * shift, Math.Max(variance * (1 + inner - shift * shift), 1e-12 * variance));
+    }
 }

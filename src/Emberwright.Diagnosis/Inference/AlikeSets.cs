@@ -1,0 +1,107 @@
+// Question:    which suspects does the evidence not separate, and which check would?
+// Equations:   two suspects are alike when both are plausible (≥ 8 %), they explain instead of accompany each other
+//              (P(both) < ½·min), and their Bayes factors differ by less than e^1.1 = 3;
+//              a check separates as far as its outcomes differ: total variation ½Σ|P_A − P_B| for signs,
+//              2Φ(|μ_A − μ_B|/2s) − 1 for a number.
+// Symbols:     Bayes factor: posterior odds ÷ prior odds.
+// Validity:    any number of suspects; sets are the connected groups.
+// Assumptions: a suspect's predictions are those of its heaviest scenario.
+// Source:      total variation distance, textbook.
+// Worked:      by hand in the tests.
+using Emberwright.Diagnosis.Checks;
+
+namespace Emberwright.Diagnosis.Inference;
+
+/// <summary>Finds suspects that the evidence does not separate.</summary>
+internal static class AlikeSets
+{
+    private const double Plausible = 0.08;
+    private const double LnAlike = 1.1;
+    private const double WorthNaming = 0.3;
+
+    /// <summary>Groups of alike suspects with the check that separates each best.</summary>
+    public static IReadOnlyList<AlikeSet> Of(
+        IReadOnlyList<Suspect> suspects, Posterior posterior, Catalogue catalogue, IReadOnlyList<Evidence> evidence)
+    {
+        var open = suspects.Where(s => s.Probability is >= Plausible and <= 0.95 && s.Fault is not (Suspect.Nothing or Suspect.Unlisted)).ToArray();
+        var group = Enumerable.Range(0, open.Length).ToArray();
+        for (var a = 0; a < open.Length; a++)
+        {
+            for (var b = 0; b < a; b++)
+            {
+                if (!Alike(open[a], open[b], posterior)) continue;
+                var (from, to) = (group[a], group[b]);
+                for (var k = 0; k < group.Length; k++)
+                    if (group[k] == from) group[k] = to;
+            }
+        }
+        return
+        [
+            .. open.Select((s, k) => (s.Fault, Group: group[k]))
+                .GroupBy(x => x.Group)
+                .Where(g => g.Count() > 1)
+                .Select(g => g.Select(x => x.Fault).ToArray())
+                .Select(ids => new AlikeSet(ids, Separator(ids, posterior, catalogue, evidence))),
+        ];
+    }
+
+    private static bool Alike(Suspect a, Suspect b, Posterior posterior)
+    {
+        var both = posterior.Scenarios.Where(s => s.Faults.Contains(a.Fault) && s.Faults.Contains(b.Fault)).Sum(s => s.Weight);
+        return both < 0.5 * Math.Min(a.Probability, b.Probability) && Math.Abs(LnBayes(a) - LnBayes(b)) < LnAlike;
+    }
+
+    private static double LnBayes(Suspect suspect) => LnOdds(suspect.Probability) - LnOdds(suspect.Prior);
+
+    private static double LnOdds(double p) => Math.Log(Math.Clamp(p, 1e-6, 1 - 1e-6) / (1 - Math.Clamp(p, 1e-6, 1 - 1e-6)));
+
+    private static string? Separator(string[] ids, Posterior posterior, Catalogue catalogue, IReadOnlyList<Evidence> evidence)
+    {
+        var heavy = ids.Take(3).Select(id => posterior.Scenarios.FirstOrDefault(s => s.Faults.Contains(id))).OfType<Scenario>().ToArray();
+        if (heavy.Length < 2) return null;
+        string? best = null;
+        var most = 0.0;
+        foreach (var check in catalogue.Checks)
+        {
+            if (check.Action is not null || Done(check, evidence)) continue;
+            var value = Separation(check, heavy, posterior, catalogue);
+            if (value < WorthNaming || value / Math.Sqrt(check.Minutes + 3) <= most) continue;
+            (best, most) = (check.Id, value / Math.Sqrt(check.Minutes + 3));
+        }
+        return best;
+    }
+
+    private static bool Done(Check check, IReadOnlyList<Evidence> evidence) =>
+        check.Signs.Any(s => evidence.OfType<SignEvidence>().Any(e => e.Sign == s))
+        || check.Reads.Count > 0 && check.Reads.All(r => evidence.OfType<ReadingEvidence>().Any(e => e.Observable == r));
+
+    private static double Separation(Check check, Scenario[] scenarios, Posterior posterior, Catalogue catalogue)
+    {
+        var most = 0.0;
+        foreach (var sign in check.Signs.Select(catalogue.Sign).OfType<Signs.Sign>())
+            most = Math.Max(most, Least(scenarios, (a, b) => 0.5 * Enumerable.Range(0, sign.Outcomes.Count)
+                .Sum(o => Math.Abs(posterior.Probability(a, sign, o) - posterior.Probability(b, sign, o)))));
+        foreach (var read in check.Reads)
+            most = Math.Max(most, Least(scenarios, (a, b) => Distance(posterior.Predict(a, read), posterior.Predict(b, read))));
+        return most;
+    }
+
+    private static double Least(Scenario[] scenarios, Func<Scenario, Scenario, double> distance)
+    {
+        var least = 1.0;
+        for (var a = 0; a < scenarios.Length; a++)
+            for (var b = 0; b < a; b++) least = Math.Min(least, distance(scenarios[a], scenarios[b]));
+        return least;
+    }
+
+    private static double Distance(IReadOnlyList<Predicted> a, IReadOnlyList<Predicted> b)
+    {
+        if (a.Count == 0 || b.Count == 0) return 0;
+        var (ma, mb) = (a.Sum(p => p.Weight * p.Mean), b.Sum(p => p.Weight * p.Mean));
+        var (va, vb) = (Variance(a, ma), Variance(b, mb));
+        return 2 * Normal.Below(Math.Abs(ma - mb) / (2 * Math.Sqrt(0.5 * (va + vb)))) - 1;
+    }
+
+    private static double Variance(IReadOnlyList<Predicted> mixture, double mean) =>
+        mixture.Sum(p => p.Weight * (p.Sd * p.Sd + (p.Mean - mean) * (p.Mean - mean)));
+}

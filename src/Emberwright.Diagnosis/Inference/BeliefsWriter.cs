@@ -1,0 +1,177 @@
+using Emberwright.Stove;
+using Emberwright.Stove.Faults;
+
+namespace Emberwright.Diagnosis.Inference;
+
+/// <summary>Says what the posterior means: suspects, areas, bands, doubts, stops.</summary>
+internal sealed class BeliefsWriter
+{
+    private const double LeastNamed = 0.002;
+    private const int Explained = 8;
+    private const double LeastDoubt = 0.15;
+    private const double SingledOut = 0.5;
+
+    private readonly CaseFile _file;
+    private readonly Catalogue _catalogue;
+    private readonly IReadOnlyList<Evidence> _evidence;
+    private readonly HealthyBands _bands;
+    private readonly IReadOnlyList<Hypothesis> _hypotheses;
+
+    /// <summary>Prepares the writer.</summary>
+    public BeliefsWriter(
+        CaseFile file, Catalogue catalogue, IReadOnlyList<Evidence> evidence, HealthyBands bands, IReadOnlyList<Hypothesis> hypotheses)
+    {
+        _file = file;
+        _catalogue = catalogue;
+        _evidence = evidence;
+        _bands = bands;
+        _hypotheses = hypotheses;
+    }
+
+    /// <summary>Writes the conclusion.</summary>
+    public Beliefs Write(Posterior posterior, IReadOnlyList<Candidate> candidates, CandidateBuilder builder)
+    {
+        var comparisons = Comparisons();
+        var standing = StandingConcern.Of(_evidence, _file.Plan.Now);
+        var suspects = Suspects(new Marginals(_file, candidates, builder), standing is not null);
+        var best = candidates.Where(c => !c.IsUnlisted).MaxBy(c => c.LnWeight);
+        var misfit = best is not null && MisfitAlarm.Sounds(best.Mode);
+        var top = suspects.FirstOrDefault(s => s.Fault != Suspect.Unlisted);
+        var cannotTell = top is null || top.Probability < SingledOut || top.Fault == Suspect.Nothing && standing is not null;
+        return new Beliefs(
+            suspects,
+            Estimates.From(_file, candidates),
+            [.. HealthyBands.Usual(_file.Stove).Select(_bands.Of).OfType<Band>()],
+            comparisons,
+            Doubtful(candidates, builder, comparisons),
+            AlikeSets.Of(suspects, posterior, _catalogue, _evidence),
+            misfit,
+            cannotTell,
+            [],
+            Notes(candidates, standing, misfit));
+    }
+
+    private List<Comparison> Comparisons()
+    {
+        var comparisons = new List<Comparison>();
+        foreach (var reading in _file.Readings.Items)
+            if (_bands.Of(reading.Observable) is { } band)
+                comparisons.Add(new Comparison(reading.Id, reading.Value, band, HealthyBands.Judge(reading.Value, band), reading.Epoch));
+        return comparisons;
+    }
+
+    private List<Suspect> Suspects(Marginals marginals, bool somethingStands)
+    {
+        var now = _file.Plan.Now;
+        var suspects = new List<(Suspect Suspect, int Index)>();
+        for (var f = -2; f < _file.Faults.Count; f++)
+        {
+            var (id, name) = f switch
+            {
+                -2 => (Suspect.Unlisted, "a cause not listed here"),
+                -1 => (Suspect.Nothing, "nothing wrong"),
+                _ => (_file.Faults[f].Id, _file.Faults[f].Name),
+            };
+            var probability = marginals.Probability(f, now);
+            var asFound = now == 0 ? probability : marginals.Probability(f, 0);
+            if (f >= 0 && probability < LeastNamed && asFound < LeastNamed) continue;
+            suspects.Add((new Suspect(id, name, PriorOf(f), probability, [], asFound), f));
+        }
+        if (somethingStands) Concede(suspects);
+        var ordered = suspects.OrderByDescending(s => s.Suspect.Probability).ThenByDescending(s => s.Suspect.AsFound).ThenBy(s => s.Index).ToList();
+        return [.. ordered.Select((s, k) => k < Explained && s.Index >= 0 ? s.Suspect with { Because = Because(marginals, s.Suspect, s.Index) } : s.Suspect)];
+    }
+
+    /// <summary>While a complaint or CO stands, "nothing" is never concluded: beyond an even chance it is an unlisted cause.</summary>
+    private static void Concede(List<(Suspect Suspect, int Index)> suspects)
+    {
+        const double most = 0.49;
+        var at = suspects.FindIndex(s => s.Index == -1);
+        var other = suspects.FindIndex(s => s.Index == -2);
+        var excess = suspects[at].Suspect.Probability - most;
+        if (excess <= 0) return;
+        suspects[at] = (suspects[at].Suspect with { Probability = most }, -1);
+        suspects[other] = (suspects[other].Suspect with { Probability = suspects[other].Suspect.Probability + excess }, -2);
+    }
+
+    private List<Because> Because(Marginals marginals, Suspect suspect, int fault)
+    {
+        // A fault that has been cured is explained as found.
+        var epoch = suspect.Probability >= suspect.AsFound ? _file.Plan.Now : 0;
+        return
+        [
+            .. marginals.Evidence
+                .Select(e => new Because(e.Evidence.Id, Words(e.Evidence), marginals.Factor(fault, epoch, e.Index)))
+                .OrderByDescending(b => Math.Abs(Math.Log(b.Factor)))
+                .ThenBy(b => b.Evidence, StringComparer.Ordinal),
+        ];
+    }
+
+    private string Words(Evidence evidence) =>
+        Wording.Of(evidence, _catalogue, evidence is ReadingEvidence reading && _file.Readings.Items.Contains(reading) ? _bands.Of(reading.Observable) : null);
+
+    private double PriorOf(int fault)
+    {
+        if (fault >= _file.FirstFouling)
+        {
+            var limit = _file.Faults[fault].Fouling!;
+            if (limit.Parameter == Parameter.Insulation) return PriorOfInsulation(limit);
+            return Math.Exp(limit.Limit / PriorTable.InUse(limit.Parameter, _file.Stove.History));
+        }
+        return fault switch
+        {
+            -2 => Math.Exp(_hypotheses.First(h => h.Kind == HypothesisKind.Unlisted).LnPrior),
+            -1 => Math.Exp(_hypotheses.First(h => h.Kind == HypothesisKind.Nothing).LnPrior) * Enumerable.Range(0, _file.Fouling.Count).Aggregate(1.0, (p, f) => p * (1 - PriorOf(_file.FirstFouling + f))),
+            _ => _hypotheses.Where(h => Array.IndexOf(h.Faults, fault) >= 0).Sum(h => Math.Exp(h.LnPrior)),
+        };
+    }
+
+    private double PriorOfInsulation(FoulingLimit limit)
+    {
+        var tau = PriorTable.InUse(Parameter.Exchanger, _file.Stove.History);
+        var own = PriorTable.PatternSd(Parameter.Insulation, _file.Stove) ?? 0;
+        var sd = Math.Sqrt(own * own + Math.Pow(PriorTable.InsulationPerRestriction * tau, 2));
+        return Normal.Below((limit.Limit + PriorTable.InsulationPerRestriction * tau) / sd);
+    }
+
+    private DoubtfulReading? Doubtful(IReadOnlyList<Candidate> candidates, CandidateBuilder builder, List<Comparison> comparisons)
+    {
+        var n = _file.Readings.Count + _file.Conditionals.Count;
+        var worst = -1;
+        var most = 0.0;
+        for (var i = 0; i < n; i++)
+        {
+            if (builder.EvidenceAt(i) is not ReadingEvidence) continue;
+            var p = candidates.Sum(c => c.Weight * c.Wrong[i]);
+            if (p > most) (worst, most) = (i, p);
+        }
+        if (worst < 0 || most < LeastDoubt) return null;
+        var reading = (ReadingEvidence)builder.EvidenceAt(worst);
+        var implied = Implied(candidates, worst, reading);
+        return new DoubtfulReading(
+            reading.Id,
+            Words(reading) + (implied is { } value ? $"; everything else implies about {Wording.Number(reading.Observable.Measure, value)}. Read it again." : "; it contradicts everything else. Read it again."),
+            most);
+    }
+
+    private double? Implied(IReadOnlyList<Candidate> candidates, int index, ReadingEvidence reading)
+    {
+        if (index >= _file.Readings.Count) return null;
+        var best = candidates.Where(c => c.Doubted == index).MaxBy(c => c.LnWeight) ?? candidates.MaxBy(c => c.LnWeight)!;
+        var compared = Noise.Compared(reading.Observable.Measure, reading.Value) - best.Mode.Of(index).Pull / best.Mode.Of(index).Precision;
+        return reading.Observable.Measure == Measure.CarbonMonoxide ? Math.Exp(compared) : compared;
+    }
+
+    private List<string> Notes(IReadOnlyList<Candidate> candidates, string? standing, bool misfit)
+    {
+        var notes = new List<string>();
+        if (standing is not null) notes.Add(standing);
+        if (misfit) notes.Add("No listed cause fits the readings well; read again, or look for something that is not listed.");
+        foreach (var unused in _file.Unused) notes.Add($"Not used, because nothing here predicts it: {Wording.Of(unused, _catalogue, null)}.");
+        if (_file.Stove.Card is not { Healthy.Count: > 0 } && _file.Stove.History.LastAsLeft is not { Count: > 0 })
+            notes.Add("Healthy values come from the pattern alone, so bands are wide; a stove card or last visit's readings would narrow them.");
+        if (candidates.Where(c => c.Weight > 0.05).Any(c => !c.Mode.Reliable))
+            notes.Add("One of the likely explanations was not fitted exactly; its probability is approximate.");
+        return notes;
+    }
+}
