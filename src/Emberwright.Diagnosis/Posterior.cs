@@ -18,10 +18,10 @@ public sealed class Posterior
     private readonly Predictor _predictor;
     private readonly Dictionary<string, SignTable> _tables = new(StringComparer.Ordinal);
 
-    internal Posterior(CaseFile file, IReadOnlyList<Candidate> candidates)
+    internal Posterior(CaseFile file, ModeLibrary library, IReadOnlyList<Candidate> candidates)
     {
         _file = file;
-        _predictor = new Predictor(file);
+        _predictor = new Predictor(file, library);
         Candidates = candidates;
         Scenarios = Split(file, candidates);
     }

@@ -12,6 +12,7 @@ internal sealed class BeliefsWriter
     private const double SingledOut = 0.5;
 
     private readonly CaseFile _file;
+    private readonly ModeLibrary _library;
     private readonly Catalogue _catalogue;
     private readonly IReadOnlyList<Evidence> _evidence;
     private readonly HealthyBands _bands;
@@ -19,9 +20,10 @@ internal sealed class BeliefsWriter
 
     /// <summary>Prepares the writer.</summary>
     public BeliefsWriter(
-        CaseFile file, Catalogue catalogue, IReadOnlyList<Evidence> evidence, HealthyBands bands, IReadOnlyList<Hypothesis> hypotheses)
+        CaseFile file, ModeLibrary library, Catalogue catalogue, IReadOnlyList<Evidence> evidence, HealthyBands bands, IReadOnlyList<Hypothesis> hypotheses)
     {
         _file = file;
+        _library = library;
         _catalogue = catalogue;
         _evidence = evidence;
         _bands = bands;
@@ -40,7 +42,7 @@ internal sealed class BeliefsWriter
         var cannotTell = top is null || top.Probability < SingledOut || top.Fault == Suspect.Nothing && standing is not null;
         return new Beliefs(
             suspects,
-            Estimates.From(_file, candidates),
+            Estimates.From(_file, _library, candidates),
             [.. HealthyBands.Usual(_file.Stove).Select(_bands.Of).OfType<Band>()],
             comparisons,
             Doubtful(candidates, builder, comparisons),

@@ -13,10 +13,10 @@ using MathNet.Numerics.Random;
 namespace Emberwright.Diagnosis.Inference;
 
 /// <summary>A weighted draw of the unknowns from the posterior.</summary>
-/// <param name="Candidate">Component it comes from.</param>
+/// <param name="Layout">Layout of the unknowns.</param>
 /// <param name="Unknowns">Values.</param>
 /// <param name="Weight">Weight.</param>
-internal sealed record Draw(Candidate Candidate, double[] Unknowns, double Weight);
+internal sealed record Draw(Layout Layout, double[] Unknowns, double Weight);
 
 /// <summary>Draws from the posterior mixture; the same posterior gives the same draws.</summary>
 internal static class Draws
@@ -25,9 +25,10 @@ internal static class Draws
 
     /// <summary>Draws from the mixture.</summary>
     /// <param name="file">The case.</param>
+    /// <param name="library">Its fits.</param>
     /// <param name="candidates">Components with normalised weights.</param>
     /// <param name="count">Number of draws.</param>
-    public static IReadOnlyList<Draw> From(CaseFile file, IReadOnlyList<Candidate> candidates, int count)
+    public static IReadOnlyList<Draw> From(CaseFile file, ModeLibrary library, IReadOnlyList<Candidate> candidates, int count)
     {
         var random = new Xoshiro256StarStar(Seed);
         var draws = new List<Draw>(count);
@@ -39,19 +40,19 @@ internal static class Draws
             var share = (int)Math.Round(cumulated * count) - used;
             used += share;
             if (share == 0) continue;
-            var directions = Directions(candidate);
+            var mode = library.Full(candidate);
+            var directions = Directions(mode);
             for (var k = 0; k < share; k++)
             {
-                var c = One(candidate, directions, random);
-                draws.Add(new Draw(candidate, c, WeightOf(file, candidate, c)));
+                var c = One(mode, directions, random);
+                draws.Add(new Draw(mode.Problem.Layout, c, WeightOf(file, candidate, c)));
             }
         }
         return draws;
     }
 
-    private static double[] One(Candidate candidate, List<Direction> directions, Xoshiro256StarStar random)
+    private static double[] One(Mode mode, List<Direction> directions, Xoshiro256StarStar random)
     {
-        var mode = candidate.Mode;
         var n = mode.Mean.Length;
         var c = new double[n];
         for (var k = 0; k < n; k++) c[k] = Normal.Quantile(Uniform(random));
@@ -83,9 +84,8 @@ internal static class Draws
         return c;
     }
 
-    private static List<Direction> Directions(Candidate candidate)
+    private static List<Direction> Directions(Mode mode)
     {
-        var mode = candidate.Mode;
         var layout = mode.Problem.Layout;
         var n = layout.Count;
         var prior = mode.Problem.Prior;

@@ -25,9 +25,9 @@ internal static class Estimates
     ];
 
     /// <summary>Estimates from the posterior mixture.</summary>
-    public static IReadOnlyList<RestrictionEstimate> From(CaseFile file, IReadOnlyList<Candidate> candidates)
+    public static IReadOnlyList<RestrictionEstimate> From(CaseFile file, ModeLibrary library, IReadOnlyList<Candidate> candidates)
     {
-        var draws = Draws.From(file, candidates, Count);
+        var draws = Draws.From(file, library, candidates, Count);
         var weights = draws.Select(d => d.Weight).ToArray();
         var estimates = new List<RestrictionEstimate>();
         foreach (var (parameter, name) in Reported)
@@ -42,7 +42,7 @@ internal static class Estimates
 
     private static double Value(Draw draw, Parameter parameter, int epoch)
     {
-        var layout = draw.Candidate.Mode.Problem.Layout;
+        var layout = draw.Layout;
         var fouls = Array.IndexOf(PriorTable.Fouling, parameter) >= 0;
         var sum = 0.0;
         foreach (var share in layout.Shares(parameter, epoch))

@@ -100,6 +100,63 @@ internal sealed class Mode
             : fit is null ? null : Of(fit);
     }
 
+    /// <summary>
+    /// The same posterior in a layout with further shifts, which keep their prior: no evidence has seen them. Shifts the
+    /// two layouts share stay where they are.
+    /// </summary>
+    /// <param name="problem">The problem in the larger layout.</param>
+    /// <param name="common">Number of unknowns before the shifts.</param>
+    public Mode Padded(Problem problem, int common)
+    {
+        var n = Mean.Length;
+        var m = problem.Layout.Count;
+        var to = new int[n];
+        var taken = new bool[m];
+        for (var k = 0; k < n; k++)
+        {
+            to[k] = k;
+            for (var j = common; k >= common && j < m; j++)
+            {
+                if (taken[j] || problem.Layout.Unknowns[j] != _problem.Layout.Unknowns[k]) continue;
+                to[k] = j;
+                break;
+            }
+            taken[to[k]] = true;
+        }
+        var point = (double[])problem.Prior.Mean.Clone();
+        var gradient = new double[m];
+        var curvature = (double[])problem.Prior.Precision.Clone();
+        for (var i = 0; i < n; i++)
+        {
+            point[to[i]] = At.Point[i];
+            gradient[to[i]] = At.Gradient[i];
+            for (var j = 0; j < n; j++) curvature[to[i] * m + to[j]] = At.Curvature[i * n + j];
+        }
+        double[] Wide(double[] rows)
+        {
+            var wide = new double[rows.Length / n * m];
+            for (var r = 0; r < rows.Length / n; r++)
+                for (var k = 0; k < n; k++) wide[r * m + to[k]] = rows[r * n + k];
+            return wide;
+        }
+        var at = new Linearisation
+        {
+            Point = point,
+            Misfit = At.Misfit,
+            Gradient = gradient,
+            Curvature = curvature,
+            Residual = At.Residual,
+            Jacobian = Wide(At.Jacobian),
+            Deviates = At.Deviates,
+            MarginJacobian = Wide(At.MarginJacobian),
+            Solved = At.Solved,
+        };
+        var mean = (double[])problem.Prior.Mean.Clone();
+        for (var k = 0; k < n; k++) mean[to[k]] = Mean[k];
+        var factor = Cholesky.Factor(curvature, m) ?? throw new InvalidOperationException("A posterior precision is not positive definite.");
+        return new Mode(problem, at, mean, At.Misfit, factor, Reliable);
+    }
+
     /// <summary>uᵢ and Bᵢᵢ of a reading: its pull on the fit and the precision with which the rest predicts it.</summary>
     public (double Pull, double Precision) Of(int reading)
     {

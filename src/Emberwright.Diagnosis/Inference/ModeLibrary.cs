@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Emberwright.Stove.Faults;
+using Emberwright.Stove;
 
 namespace Emberwright.Diagnosis.Inference;
 
@@ -17,6 +17,8 @@ internal sealed class ModeLibrary
     private readonly ReadingSet _wide;
     private readonly Dictionary<string, Mode?> _modes = new(StringComparer.Ordinal);
     private readonly Dictionary<Mode, FoulingStates> _states = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Candidate, Mode> _full = new(ReferenceEqualityComparer.Instance);
+    private readonly HashSet<Parameter> _seen = [];
 
     /// <summary>Prepares the library.</summary>
     /// <param name="file">The case.</param>
@@ -40,8 +42,14 @@ internal sealed class ModeLibrary
 
     /// <summary>Fits the stove without faults.</summary>
     /// <exception cref="InvalidOperationException">Not even the healthy stove can be solved in the conditions read.</exception>
-    public Mode FitNothing() => Nothing = Fitted([], _file.Readings, null, _prior.Mean)
-        ?? throw new InvalidOperationException("The virtual stove has no solution in one of the conditions read; check pattern, vent and site.");
+    public Mode FitNothing()
+    {
+        Nothing = Fitted([], _file.Readings, null, _prior.Mean)
+            ?? throw new InvalidOperationException("The virtual stove has no solution in one of the conditions read; check pattern, vent and site.");
+        foreach (var parameter in Enum.GetValues<Parameter>())
+            if (IsSeen(parameter)) _seen.Add(parameter);
+        return Nothing;
+    }
 
     /// <summary>The fit under an unlisted cause: everything may be further off.</summary>
     public Mode? FitUnlisted() => Fitted([], _wide, null, Nothing.Mean);
@@ -93,8 +101,26 @@ internal sealed class ModeLibrary
     public Bound[] Bounds(int[] faults) =>
         [.. _file.Conditionals.Select(c => c.Under(_file.Present(faults, c.Evidence.Epoch)))];
 
-    /// <summary>The shifts a set of faults makes, as far as the pattern has the parameters.</summary>
-    public IReadOnlyList<FaultShift> Shifts(int[] faults) =>
+    /// <summary>
+    /// The shifts of a set of faults that some evidence can see. A shift that none can see leaves the fit alone, so that
+    /// hypotheses which differ only in such shifts share a fit.
+    /// </summary>
+    public IReadOnlyList<FaultShift> Shifts(int[] faults) => [.. AllShifts(faults).Where(s => _seen.Contains(s.Parameter))];
+
+    /// <summary>A component's fit with all its shifts, also those that no evidence sees, for predicting what would.</summary>
+    public Mode Full(Candidate candidate)
+    {
+        var shifts = AllShifts(candidate.Hypothesis.Faults);
+        var mode = candidate.Mode;
+        if (mode.Problem.Layout.Count - _layout.Count == shifts.Count) return mode;
+        if (_full.TryGetValue(candidate, out var full)) return full;
+        var layout = _layout.With(shifts);
+        full = mode.Padded(new Problem(_cache, layout, _prior.With(layout), mode.Problem.Readings, mode.Problem.Margins), _layout.Count);
+        _full.Add(candidate, full);
+        return full;
+    }
+
+    private List<FaultShift> AllShifts(int[] faults) =>
     [
         .. from index in faults
            let fault = _file.Discrete[index]
@@ -102,6 +128,20 @@ internal sealed class ModeLibrary
            where _layout.Carrier(shift.Parameter, 0) >= 0
            select new FaultShift(shift.Parameter, shift.Mean, shift.Sd, _file.Plan.CuredIn(fault.Id)),
     ];
+
+    private bool IsSeen(Parameter parameter)
+    {
+        var n = _layout.Count;
+        for (var epoch = 0; epoch < _layout.Epochs; epoch++)
+        {
+            if (_layout.Carrier(parameter, epoch) is not (>= 0 and var k)) continue;
+            for (var i = k; i < Nothing.At.Jacobian.Length; i += n)
+                if (Nothing.At.Jacobian[i] != 0) return true;
+            for (var i = k; i < Nothing.At.MarginJacobian.Length; i += n)
+                if (Nothing.At.MarginJacobian[i] != 0) return true;
+        }
+        return false;
+    }
 
     private static string Key(IReadOnlyList<FaultShift> shifts, Bound[] bounds)
     {

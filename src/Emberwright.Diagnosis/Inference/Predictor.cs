@@ -16,7 +16,7 @@ using Emberwright.Stove.Faults;
 namespace Emberwright.Diagnosis.Inference;
 
 /// <summary>Predicts readings and signs under the scenarios of a posterior.</summary>
-internal sealed class Predictor(CaseFile file)
+internal sealed class Predictor(CaseFile file, ModeLibrary library)
 {
     private readonly Dictionary<(Candidate, ulong), (double[] Shift, double[] Covariance)> _conditioned = [];
     private readonly Dictionary<(Mode, Quantity, bool), (double Mean, double[] Row)> _rows = [];
@@ -28,7 +28,7 @@ internal sealed class Predictor(CaseFile file)
     public IReadOnlyList<Predicted> Predict(Scenario scenario, Observable observable)
     {
         if (_circuit is not null && _circuit.Knows(observable.Measure, observable.Place)) return Electrical(scenario, observable);
-        var mode = scenario.Candidate.Mode;
+        var mode = library.Full(scenario.Candidate);
         var (mean, row) = Row(mode, Quantity.Of(file.Plan.Now, observable), asRead: true);
         if (!double.IsFinite(mean)) return [];
         var plain = observable.Measure == Measure.CarbonMonoxide ? Math.Exp(mean) : mean;
@@ -70,7 +70,7 @@ internal sealed class Predictor(CaseFile file)
             var quantity = margin.Quantity is { } observable
                 ? Quantity.Of(file.Plan.Now, observable)
                 : Quantity.Of(file.Plan.Now, margin.Parameter!.Value);
-            var (mean, row) = Row(scenario.Candidate.Mode, quantity, asRead: false);
+            var (mean, row) = Row(library.Full(scenario.Candidate), quantity, asRead: false);
             if (double.IsFinite(mean))
             {
                 var (shift, covariance) = Conditioned(scenario);
@@ -104,7 +104,7 @@ internal sealed class Predictor(CaseFile file)
     private double Closed(Scenario scenario, Condition condition)
     {
         var margin = new SwitchMargin(file.Plan.Now, condition, file.Stove.Card?.SwitchClosesPa ?? file.Stove.Pattern.Switch.ClosesPa, 0, -700);
-        var mode = scenario.Candidate.Mode;
+        var mode = library.Full(scenario.Candidate);
         var (shift, covariance) = Conditioned(scenario);
         Span<double> values = stackalloc double[2];
         Span<double> slopes = stackalloc double[2];
@@ -148,7 +148,7 @@ internal sealed class Predictor(CaseFile file)
 
     private (double[] Shift, double[] Covariance) Condition(Scenario scenario)
     {
-        var mode = scenario.Candidate.Mode;
+        var mode = library.Full(scenario.Candidate);
         var states = scenario.Candidate.States;
         var n = mode.Mean.Length;
         var m = file.Fouling.Count;
@@ -161,10 +161,11 @@ internal sealed class Predictor(CaseFile file)
         var variance = new double[m];
         for (var f = 0; f < m; f++)
         {
-            var seen = states.Seen(states.Bit(f, file.Plan.Now));
+            var seen = new double[n];
+            states.Seen(states.Bit(f, file.Plan.Now)).CopyTo(seen, 0);
             spread[f] = mode.Times(seen);
             for (var g = 0; g <= f; g++)
-                inner[f * m + g] = inner[g * m + f] = Cholesky.Dot(spread[f], states.Seen(states.Bit(g, file.Plan.Now)));
+                inner[f * m + g] = inner[g * m + f] = Cholesky.Dot(states.Seen(states.Bit(g, file.Plan.Now)), spread[f]);
             inner[f * m + f] *= 1 + 1e-9;
             var value = Cholesky.Dot(seen, mode.Mean);
             var (mean, var) = Given(mode, seen, value, inner[f * m + f], file.Fouling[f].Fouling!.Limit, (scenario.Fouled >> f & 1) != 0);

@@ -110,7 +110,7 @@ internal static class PriorTable
         Parameter.AshPassages => 0.25,
         Parameter.Wheel => 0.05,
         Parameter.Intake => 0.02,
-        Parameter.RoomAir => 0.08,
+        Parameter.RoomAir => 0.15,
         _ => 0.1,
     };
 }

@@ -15,6 +15,9 @@ namespace Emberwright.Diagnosis.Inference;
 /// <summary>The evidence of one visit under one hypothesis, as a function of the unknowns.</summary>
 internal sealed class Problem
 {
+    private static readonly Parameter[] Sensed =
+        [Parameter.SensedPressure, Parameter.SwitchThreshold, Parameter.SensorZero, Parameter.ProofSensor];
+
     private readonly SolveCache _cache;
 
     /// <summary>Sets up the problem.</summary>
@@ -138,6 +141,8 @@ internal sealed class Problem
     {
         Span<double> parameters = stackalloc double[Layout.Parameters];
         Layout.Fill(point, epoch, parameters);
+        // These act on what is sensed, not on the stove; without them states are shared more often.
+        foreach (var sensed in Sensed) parameters[(int)sensed] = 0;
         return _cache.Solve(parameters, condition);
     }
 

@@ -25,7 +25,7 @@ internal sealed class Run
         var bands = new HealthyBands(
             new Problem(new SolveCache(model), healthy, Prior.Of(healthy, known), ReadingSet.Of([]), []),
             known is not null ? "last visit" : stove.Card is { Healthy.Count: > 0 } ? "card" : "pattern");
-        _writer = new BeliefsWriter(_file, catalogue, evidence, bands, _hypotheses);
+        _writer = new BeliefsWriter(_file, _library, catalogue, evidence, bands, _hypotheses);
     }
 
     /// <summary>Solves of the virtual stove so far.</summary>
@@ -53,7 +53,7 @@ internal sealed class Run
     private Progress Conclude(DiagnosisStage stage, int done, int total)
     {
         var candidates = Normalised(_search.Candidates);
-        var posterior = new Posterior(_file, candidates);
+        var posterior = new Posterior(_file, _library, candidates);
         return new Progress(stage, done, total, _writer.Write(posterior, candidates, _search.Builder), posterior);
     }
 
