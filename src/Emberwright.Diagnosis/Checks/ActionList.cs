@@ -15,7 +15,7 @@ public static class ActionList
     private static readonly IReadOnlyList<WorkAction> Cleaning =
     [
         Clean("clean-burn-pot", "Clean the burn pot and its holes, seat it", 4, [Parameter.BurnPot],
-            ["pot-clogged", "pot-misseated", "pot-turned", "agitator-jammed"]),
+            ["pot-clogged", "pot-misseated", "pot-turned"]),
         Clean("clean-ash-passages", "Empty and brush the ash passages", 20, [Parameter.AshPassages],
             ["ash-passages-full", "exhaust-cover-leaking"]),
         Clean("clean-exchanger", "Scrape and brush the exchanger", 20, [Parameter.Exchanger, Parameter.Insulation],
@@ -41,16 +41,42 @@ public static class ActionList
                 "pot-clogged", "pot-misseated", "pot-turned", "ash-passages-full", "exchanger-blocked", "exchanger-fouled", "baffle-misplaced",
                 "wheel-fouled", "room-blower-dirty", "vent-fouled", "nest-in-cap", "tee-full", "terminal-snowed-in", "cleanout-cap-off",
                 "igniter-passage-ashed", "igniter-misplaced", "proof-disc-cold", "thermocouple-dirty", "exhaust-probe-sooted",
-                "hose-plugged", "hose-off", "condensate-in-hose", "intake-blocked", "agitator-jammed",
+                "hose-plugged", "hose-off", "condensate-in-hose", "intake-blocked",
             ]),
     ];
 
-    /// <summary>Every action of every pattern.</summary>
-    public static IReadOnlyList<WorkAction> All { get; } = [.. Cleaning, .. FaultList.All.Select(Cure)];
+    private static readonly IReadOnlyList<WorkAction> Renewing =
+    [
+        Renew("replace-vacuum-switch", "Replace the vacuum switch", "vacuum-switch-open", "vacuum-switch-drifted", "vacuum-switch-closed"),
+        Renew("replace-high-limit-disc", "Replace the high-limit disc", "high-limit-bad"),
+        Renew("replace-proof-disc", "Replace the proof-of-fire disc", "proof-disc-bad", "proof-disc-closed", "proof-disc-cold"),
+        Renew("replace-thermocouple", "Replace the thermocouple", "thermocouple-open", "thermocouple-dirty", "thermocouple-reversed"),
+        Renew("replace-exhaust-probe", "Replace the exhaust probe", "exhaust-probe-drifted", "exhaust-probe-open", "exhaust-probe-sooted"),
+        Renew("replace-pressure-sensor", "Replace the pressure sensor", "pressure-sensor-zero", "pressure-sensor-dead"),
+        Renew("replace-igniter", "Replace the igniter", "igniter-dead", "igniter-weak", "igniter-to-earth", "igniter-misplaced"),
+        Renew("replace-feed-motor", "Replace the feed motor with its gearbox", "feed-motor-dead", "feed-motor-weak", "feed-gearbox-stripped", "coupling-loose", "feed-mount-loose"),
+        Renew("replace-combustion-blower", "Replace the combustion blower with its gasket",
+            "combustion-blower-slow", "combustion-blower-seized", "combustion-blower-dead", "combustion-blower-intermittent", "blower-wheel-rubbing",
+            "wheel-fouled", "blower-gasket-leaking", "blower-connector-loose"),
+        Renew("replace-blower-gasket", "Replace the combustion blower's gasket", "blower-gasket-leaking"),
+        Renew("replace-room-air-blower", "Replace the room-air blower", "room-blower-dead", "room-blower-slow", "room-blower-dirty"),
+        Renew("replace-door-gasket", "Replace the door gasket", "door-gasket-leaking"),
+        Renew("replace-pump", "Replace the circulating pump", "pump-dead", "pump-seized"),
+        Renew("replace-board", "Replace the control board, parameters saved first",
+            "board-dead", "feed-output-dead", "feed-output-stuck-on", "igniter-output-dead", "combustion-output-dead", "room-air-output-dead", "pump-output-dead"),
+    ];
 
-    /// <summary>Id of the action that cures one fault by its own remedy.</summary>
+    /// <summary>Every action of every pattern.</summary>
+    public static IReadOnlyList<WorkAction> All { get; } =
+    [
+        .. Cleaning, .. Renewing,
+        .. FaultList.All.Where(f => Shared(f) is null).Select(Cure),
+    ];
+
+    /// <summary>Id of the action that is one fault's own remedy.</summary>
     /// <param name="faultId">Fault id.</param>
-    public static string CureOf(string faultId) => $"cure-{faultId}";
+    public static string CureOf(string faultId) =>
+        (FaultList.All.FirstOrDefault(f => f.Id == faultId) is { } fault ? Shared(fault)?.Id : null) ?? $"cure-{faultId}";
 
     /// <summary>The actions that can be done on a pattern.</summary>
     /// <param name="patternId">Pattern id.</param>
@@ -61,9 +87,28 @@ public static class ActionList
         new(id, name, RemedyKind.Clean, minutes, id is FullService or "clean-combustion-blower" ? 8 : 0, [.. redraws.Select(Anew)], cures,
             [Cautions.MakeSafe, Cautions.Ash, Cautions.Fibre], patterns ?? []);
 
+    private static WorkAction? Shared(Fault fault) => fault.Remedy.Kind switch
+    {
+        RemedyKind.Clean => Cleaning.Where(a => a.Id != FullService && a.Cures.Contains(fault.Id)).MinBy(a => a.Minutes),
+        RemedyKind.Replace => Renewing.FirstOrDefault(a => a.Cures.Contains(fault.Id)),
+        RemedyKind.Reset or RemedyKind.Adjust or RemedyKind.Advise => null,
+    };
+
+    private static WorkAction Renew(string id, string name, params string[] cures)
+    {
+        var faults = cures.Select(c => FaultList.All.Single(f => f.Id == c)).ToList();
+        var shared = faults.Where(f => f.Remedy.Kind == RemedyKind.Replace).Select(f => f.Patterns).ToList();
+        IReadOnlyList<string> patterns = shared.Any(p => p.Count == 0) ? [] : [.. shared.SelectMany(p => p).Distinct()];
+        return new(id, name, RemedyKind.Replace, faults[0].Remedy.Minutes, faults[0].Remedy.PartCost,
+            [.. faults.SelectMany(Redrawn).Distinct()], cures, faults[0].Remedy.Cautions, patterns);
+    }
+
+    private static IEnumerable<Redraw> Redrawn(Fault fault) =>
+        fault.Shifts.Select(s => Anew(s.Parameter)).Concat(fault.Fouling is { } f ? [Anew(f.Parameter)] : []);
+
     private static WorkAction Cure(Fault fault) =>
-        new(CureOf(fault.Id), fault.Remedy.Words, fault.Remedy.Kind, fault.Remedy.Minutes, fault.Remedy.PartCost,
-            [.. fault.Shifts.Select(s => Anew(s.Parameter)), .. fault.Fouling is { } f ? [Anew(f.Parameter)] : Array.Empty<Redraw>()],
+        new($"cure-{fault.Id}", fault.Remedy.Words, fault.Remedy.Kind, fault.Remedy.Minutes, fault.Remedy.PartCost,
+            [.. Redrawn(fault)],
             [fault.Id], fault.Remedy.Cautions, fault.Patterns);
 
     private static Redraw Anew(Parameter parameter) => new(parameter, parameter switch

@@ -1,4 +1,5 @@
 using Emberwright.Stove;
+using Emberwright.Stove.Controls;
 using Emberwright.Stove.Faults;
 using static Emberwright.Diagnosis.Checks.Writing;
 
@@ -11,56 +12,56 @@ internal static class ElectricalChecks
     public static IReadOnlyList<Check> Checks { get; } =
     [
         Measure("supply-voltage", "Volts at the socket, stove starting", 3, CheckNeeds.OnSite | CheckNeeds.Powered, [Volts(Places.Supply)], Cautions.Live),
-        Measure("board-supply-voltage", "Volts at the board behind the fuse", 3, Live, [Volts("fuse")], Cautions.Live) with { Signs = ["fuse"] },
-        Measure("vacuum-switch-voltage", "Volts across the vacuum switch while the board calls for feed", 3, Live, [Volts("vacuum-switch")], Cautions.Live, Cautions.NoBridge) with { Patterns = PatternIds.VacuumSwitch },
+        Measure("board-supply-voltage", "Volts at the board behind the fuse", 3, Live, [Volts(ComponentIds.Fuse)], Cautions.Live) with { Signs = ["fuse"] },
+        Measure("vacuum-switch-voltage", "Volts across the vacuum switch while the board calls for feed", 3, Live, [Volts(ComponentIds.VacuumSwitch)], Cautions.Live, Cautions.NoBridge) with { Patterns = PatternIds.VacuumSwitch },
         Measure("vacuum-switch-both", "Volts across the vacuum switch and vacuum at its hose, together", 6, Live,
-            [Volts("vacuum-switch"), new(Stove.Measure.Pressure, Places.SwitchHose, Condition.FanOnly)], Cautions.Live, Cautions.NoBridge) with
+            [Volts(ComponentIds.VacuumSwitch), new(Stove.Measure.Pressure, Places.SwitchHose, Condition.FanOnly)], Cautions.Live, Cautions.NoBridge) with
         { Patterns = PatternIds.VacuumSwitch },
-        Measure("high-limit-voltage", "Volts across the high-limit disc while the board calls for feed", 3, Live, [Volts("high-limit-disc")], Cautions.Live, Cautions.NoBridge) with { Patterns = PatternIds.HighLimit },
-        Measure("lid-switch-voltage", "Volts across the lid switch, lid shut, while the board calls", 3, Live, [Volts("lid-switch")], Cautions.Live, Cautions.NoBridge) with { Patterns = PatternIds.LidSwitch },
-        Measure("door-switch-voltage", "Volts across the door switch, door shut, while the board calls", 3, Live, [Volts("door-switch")], Cautions.Live, Cautions.NoBridge) with { Patterns = PatternIds.DoorSwitch },
+        Measure("high-limit-voltage", "Volts across the high-limit disc while the board calls for feed", 3, Live, [Volts(ComponentIds.HighLimitDisc)], Cautions.Live, Cautions.NoBridge) with { Patterns = PatternIds.HighLimit },
+        Measure("lid-switch-voltage", "Volts across the lid switch, lid shut, while the board calls", 3, Live, [Volts(ComponentIds.LidSwitch)], Cautions.Live, Cautions.NoBridge) with { Patterns = PatternIds.LidSwitch },
+        Measure("door-switch-voltage", "Volts across the door switch, door shut, while the board calls", 3, Live, [Volts(ComponentIds.DoorSwitch)], Cautions.Live, Cautions.NoBridge) with { Patterns = PatternIds.DoorSwitch },
         Measure("proof-disc-voltage", "Volts across the proof-of-fire disc on a hot stove", 4, CheckNeeds.OnSite | CheckNeeds.PanelsOff | CheckNeeds.Powered | CheckNeeds.Burning,
-            [new(Stove.Measure.Voltage, "proof-disc", Condition.HighBurn)], Cautions.Live, Cautions.NoBridge, Cautions.Hot) with
+            [new(Stove.Measure.Voltage, ComponentIds.ProofDisc, Condition.HighBurn)], Cautions.Live, Cautions.NoBridge, Cautions.Hot) with
         { Patterns = PatternIds.ProofDisc },
-        Measure("feed-motor-voltage", "Volts at the feed motor in a pulse", 3, Live, [Volts("feed-motor")], Cautions.Live),
-        Measure("feed-output-voltage", "Volts at the board's feed output, loaded, while it calls", 4, Live, [Volts("feed-output"), Volts("feed-motor")], Cautions.Live),
-        Measure("igniter-output-voltage", "Volts at the igniter while the board calls", 3, Live, [Volts("igniter")], Cautions.Live),
-        Measure("combustion-output-voltage", "Volts at the combustion blower while the board calls", 3, Live, [Volts("combustion-blower")], Cautions.Live),
-        Measure("room-air-output-voltage", "Volts at the room-air blower on high", 3, CheckNeeds.OnSite | CheckNeeds.PanelsOff | CheckNeeds.Powered, [new(Stove.Measure.Voltage, "room-air-blower", Condition.HighBurn)], Cautions.Live) with
+        Measure("feed-motor-voltage", "Volts at the feed motor in a pulse", 3, Live, [Volts(ComponentIds.FeedMotor)], Cautions.Live),
+        Measure("feed-output-voltage", "Volts at the board's feed output, loaded, while it calls", 4, Live, [Volts(ComponentIds.FeedOutput), Volts(ComponentIds.FeedMotor)], Cautions.Live),
+        Measure("igniter-output-voltage", "Volts at the igniter while the board calls", 3, Live, [Volts(ComponentIds.Igniter)], Cautions.Live),
+        Measure("combustion-output-voltage", "Volts at the combustion blower while the board calls", 3, Live, [Volts(ComponentIds.CombustionBlower)], Cautions.Live),
+        Measure("room-air-output-voltage", "Volts at the room-air blower on high", 3, CheckNeeds.OnSite | CheckNeeds.PanelsOff | CheckNeeds.Powered, [new(Stove.Measure.Voltage, ComponentIds.RoomAirBlower, Condition.HighBurn)], Cautions.Live) with
         { Patterns = PatternIds.RoomAirBlower },
-        Measure("feed-motor-current", "Feed motor's current in a pulse, by clamp", 3, Live, [Amps("feed-motor")], Cautions.Live),
-        Measure("igniter-current", "Igniter's current, by clamp", 3, Live, [Amps("igniter")], Cautions.Live),
-        Measure("combustion-blower-current", "Combustion blower's current, by clamp", 3, Live, [Amps("combustion-blower")], Cautions.Live),
-        Measure("igniter-ohms", "Igniter's resistance, unplugged", 6, Opened, [Ohms("igniter")], Cautions.MakeSafe),
-        Measure("feed-motor-ohms", "Feed motor's winding, unplugged", 5, Opened, [Ohms("feed-motor")], Cautions.MakeSafe),
-        Measure("combustion-blower-ohms", "Combustion blower's winding, unplugged", 5, Opened, [Ohms("combustion-blower")], Cautions.MakeSafe),
-        Measure("room-blower-ohms", "Room-air blower's winding, unplugged", 5, Opened, [Ohms("room-air-blower")], Cautions.MakeSafe) with { Patterns = PatternIds.RoomAirBlower },
-        Measure("high-limit-ohms", "High-limit disc's resistance, leads off", 4, Opened, [Ohms("high-limit-disc")], Cautions.MakeSafe) with { Patterns = PatternIds.HighLimit },
-        Measure("fuse-ohms", "Fuse's resistance, taken out", 3, Opened, [Ohms("fuse")], Cautions.MakeSafe),
-        Measure("thermostat-ohms", "Resistance of the thermostat pair off the stove, thermostat calling", 4, CheckNeeds.OnSite, [Ohms("thermostat")]),
-        Measure("thermocouple-ohms", "Thermocouple's resistance off the board", 3, Opened, [Ohms("thermocouple")], Cautions.MakeSafe) with { Patterns = [PatternIds.Thermocouple] },
+        Measure("feed-motor-current", "Feed motor's current in a pulse, by clamp", 3, Live, [Amps(ComponentIds.FeedMotor)], Cautions.Live),
+        Measure("igniter-current", "Igniter's current, by clamp", 3, Live, [Amps(ComponentIds.Igniter)], Cautions.Live),
+        Measure("combustion-blower-current", "Combustion blower's current, by clamp", 3, Live, [Amps(ComponentIds.CombustionBlower)], Cautions.Live),
+        Measure("igniter-ohms", "Igniter's resistance, unplugged", 6, Opened, [Ohms(ComponentIds.Igniter)], Cautions.MakeSafe),
+        Measure("feed-motor-ohms", "Feed motor's winding, unplugged", 5, Opened, [Ohms(ComponentIds.FeedMotor)], Cautions.MakeSafe),
+        Measure("combustion-blower-ohms", "Combustion blower's winding, unplugged", 5, Opened, [Ohms(ComponentIds.CombustionBlower)], Cautions.MakeSafe),
+        Measure("room-blower-ohms", "Room-air blower's winding, unplugged", 5, Opened, [Ohms(ComponentIds.RoomAirBlower)], Cautions.MakeSafe) with { Patterns = PatternIds.RoomAirBlower },
+        Measure("high-limit-ohms", "High-limit disc's resistance, leads off", 4, Opened, [Ohms(ComponentIds.HighLimitDisc)], Cautions.MakeSafe) with { Patterns = PatternIds.HighLimit },
+        Measure("fuse-ohms", "Fuse's resistance, taken out", 3, Opened, [Ohms(ComponentIds.Fuse)], Cautions.MakeSafe),
+        Measure("thermostat-ohms", "Resistance of the thermostat pair off the stove, thermostat calling", 4, CheckNeeds.OnSite, [Ohms(ComponentIds.Thermostat)]),
+        Measure("thermocouple-ohms", "Thermocouple's resistance off the board", 3, Opened, [Ohms(ComponentIds.Thermocouple)], Cautions.MakeSafe) with { Patterns = [PatternIds.Thermocouple] },
         Measure("thermocouple-millivolts", "Thermocouple's millivolts at the board, ten minutes after flame", 12, Fire | CheckNeeds.PanelsOff,
-            [new(Stove.Measure.Voltage, "thermocouple", Condition.HighBurn)], Cautions.Live, Cautions.Hot) with
+            [new(Stove.Measure.Voltage, ComponentIds.Thermocouple, Condition.HighBurn)], Cautions.Live, Cautions.Hot) with
         { Patterns = [PatternIds.Thermocouple] },
-        Measure("exhaust-probe-ohms", "Exhaust probe's resistance at a known temperature, against its table", 5, Opened, [Ohms("exhaust-probe")], Cautions.MakeSafe) with { Patterns = PatternIds.ExhaustProbe },
+        Measure("exhaust-probe-ohms", "Exhaust probe's resistance at a known temperature, against its table", 5, Opened, [Ohms(ComponentIds.ExhaustProbe)], Cautions.MakeSafe) with { Patterns = PatternIds.ExhaustProbe },
         Measure("exhaust-probe-compare", "Exhaust temperature shown against a thermometer beside the probe", 6, Fire,
-            [new(Stove.Measure.Temperature, "exhaust-probe", Condition.HighBurn), new(Stove.Measure.Temperature, Places.Collar, Condition.HighBurn)], Cautions.Hot) with
+            [new(Stove.Measure.Temperature, ComponentIds.ExhaustProbe, Condition.HighBurn), new(Stove.Measure.Temperature, Places.Collar, Condition.HighBurn)], Cautions.Hot) with
         { Patterns = PatternIds.ExhaustProbe },
         Measure("pressure-sensor-zero", "Pressure shown with the hoses off and the blower stopped", 2, Opened & ~CheckNeeds.Unplugged | CheckNeeds.Powered,
-            [new(Stove.Measure.Pressure, "pressure-sensor", Condition.BlowerOff)], Cautions.HoseOff) with
+            [new(Stove.Measure.Pressure, ComponentIds.PressureSensor, Condition.BlowerOff)], Cautions.HoseOff) with
         { Patterns = [PatternIds.Sealed] },
         Measure("pressure-sensor-both", "Pressure shown and a gauge teed into the sensor's hose, together", 4, Live,
-            [new(Stove.Measure.Pressure, "pressure-sensor", Condition.FanOnly), new(Stove.Measure.Pressure, Places.SwitchHose, Condition.FanOnly)], Cautions.Live) with
+            [new(Stove.Measure.Pressure, ComponentIds.PressureSensor, Condition.FanOnly), new(Stove.Measure.Pressure, Places.SwitchHose, Condition.FanOnly)], Cautions.Live) with
         { Patterns = [PatternIds.Sealed], Signs = ["draught-shown"] },
-        Measure("pressure-sensor-volts", "Pressure sensor's supply and output, hoses off", 4, Live, [new(Stove.Measure.Voltage, "pressure-sensor", Condition.BlowerOff)], Cautions.Live) with
+        Measure("pressure-sensor-volts", "Pressure sensor's supply and output, hoses off", 4, Live, [new(Stove.Measure.Voltage, ComponentIds.PressureSensor, Condition.BlowerOff)], Cautions.Live) with
         { Patterns = [PatternIds.Sealed] },
-        Measure("pump-current", "Circulating pump's current in its test mode", 3, Live, [new(Stove.Measure.Current, "circulating-pump", Condition.HighBurn)], Cautions.Live) with { Patterns = [PatternIds.Hydronic] },
-        Measure("pump-output-voltage", "Volts at the circulating pump in its test mode", 3, Live, [new(Stove.Measure.Voltage, "circulating-pump", Condition.HighBurn)], Cautions.Live) with { Patterns = [PatternIds.Hydronic] },
-        Measure("safety-thermostat-voltage", "Volts across the safety thermostat while the board calls", 3, Live, [Volts("safety-thermostat")], Cautions.Live, Cautions.NoBridge) with { Patterns = [PatternIds.Hydronic] },
-        Measure("water-probe-ohms", "Water probe's resistance at a known temperature", 5, Opened, [Ohms("water-probe")], Cautions.MakeSafe, Cautions.Water) with { Patterns = [PatternIds.Hydronic], Signs = ["water-shown"] },
-        Measure("agitator-motor-ohms", "Agitator motor's winding, unplugged", 5, Opened, [Ohms("agitator-motor")], Cautions.MakeSafe) with { Patterns = [PatternIds.MultiFuel] },
-        Measure("agitator-motor-current", "Agitator motor's current, by clamp", 3, Live, [Amps("agitator-motor")], Cautions.Live) with { Patterns = [PatternIds.MultiFuel] },
-        Measure("room-air-disc-voltage", "Volts across the room-air disc, hot", 4, Fire | CheckNeeds.PanelsOff, [new(Stove.Measure.Voltage, "room-air-disc", Condition.HighBurn)], Cautions.Live, Cautions.Hot) with
+        Measure("pump-current", "Circulating pump's current in its test mode", 3, Live, [new(Stove.Measure.Current, ComponentIds.CirculatingPump, Condition.HighBurn)], Cautions.Live) with { Patterns = [PatternIds.Hydronic] },
+        Measure("pump-output-voltage", "Volts at the circulating pump in its test mode", 3, Live, [new(Stove.Measure.Voltage, ComponentIds.CirculatingPump, Condition.HighBurn)], Cautions.Live) with { Patterns = [PatternIds.Hydronic] },
+        Measure("safety-thermostat-voltage", "Volts across the safety thermostat while the board calls", 3, Live, [Volts(ComponentIds.SafetyThermostat)], Cautions.Live, Cautions.NoBridge) with { Patterns = [PatternIds.Hydronic] },
+        Measure("water-probe-ohms", "Water probe's resistance at a known temperature", 5, Opened, [Ohms(ComponentIds.WaterProbe)], Cautions.MakeSafe, Cautions.Water) with { Patterns = [PatternIds.Hydronic], Signs = ["water-shown"] },
+        Measure("agitator-motor-ohms", "Agitator motor's winding, unplugged", 5, Opened, [Ohms(ComponentIds.AgitatorMotor)], Cautions.MakeSafe) with { Patterns = [PatternIds.MultiFuel] },
+        Measure("agitator-motor-current", "Agitator motor's current, by clamp", 3, Live, [Amps(ComponentIds.AgitatorMotor)], Cautions.Live) with { Patterns = [PatternIds.MultiFuel] },
+        Measure("room-air-disc-voltage", "Volts across the room-air disc, hot", 4, Fire | CheckNeeds.PanelsOff, [new(Stove.Measure.Voltage, ComponentIds.RoomAirDisc, Condition.HighBurn)], Cautions.Live, Cautions.Hot) with
         { Patterns = PatternIds.AirDamper },
         Try("igniter-earth-ohms", "Ohms to earth of igniter, blowers and wiring, unplugged", 5, Opened, ["earth-ohms"], Cautions.MakeSafe),
         Try("run-capacitor-capacitance", "Run capacitor's capacitance, discharged", 5, Opened, ["capacitance"], Cautions.MakeSafe, "Discharge the capacitor through a resistor before touching it.") with

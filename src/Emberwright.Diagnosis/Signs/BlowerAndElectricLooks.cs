@@ -10,7 +10,7 @@ internal static class BlowerAndElectricLooks
     [
         Stated("combustion-blower-run", "Does the combustion blower run?", ["combustion blower", "exhaust fan", "draft fan", "draught fan", "exhaust blower", "blower"],
             Out("full", "full and smooth", .86, ["full", "smooth", "runs", "normal"], ["fans come on", "fans run", "blower runs"]),
-            Out("slow", "slow", .04, ["slow", "tired", "weak"]),
+            Out("slow", "slow", .04, ["slow", "tired", "weak"], ["fans sound tired", "fans run slow", "fan sounds weak"]),
             Out("rough", "rough or loud", .04, ["rough", "loud", "rattle", "squeal"]),
             Out("still", "stands still", .04, ["still", "not running", "dead", "does not run", "hums"], ["blower does not run", "exhaust fan does not run", "fan does not start"]),
             Out("stops-warm", "stops when warm", .02, ["stops", "warm", "cuts out", "slows down hot"])),

@@ -1,3 +1,4 @@
+using Emberwright.Stove.Controls;
 using static Emberwright.Stove.Faults.Complaints;
 
 namespace Emberwright.Stove.Faults;
@@ -19,7 +20,7 @@ internal static class Agitator
             Origin = Origins.Memory,
             Patterns = MultiFuel,
             Shifts = [new(Parameter.BurnPot, -0.4, 0.3)],
-            Circuit = [new("agitator-motor", ComponentState.Stalled)],
+            Circuit = [new(ComponentIds.AgitatorMotor, ComponentState.Stalled)],
             Symptoms =
             [
                 .. Says((StopsLater, .3), (LazyFlame, .25), (Noise, .2), (FierceFlame, .1)),
@@ -37,7 +38,7 @@ internal static class Agitator
             BaseRatePercent = 1.5,
             Origin = Origins.Memory,
             Patterns = MultiFuel,
-            Circuit = [new("agitator-motor", ComponentState.Open)],
+            Circuit = [new(ComponentIds.AgitatorMotor, ComponentState.Open)],
             Symptoms = [.. Says((StopsLater, .3), (LazyFlame, .35), (FierceFlame, .1)), new("agitator", "still", .96), new("agitator-alone", "dead", .96), new("agitator-hand", "free", .85), new("pot-content", "clinker", .6)],
             Remedy = new(RemedyKind.Replace, "Replace the agitator motor once the pot is cleared and the motor's winding reads open.", 25, 130, [Cautions.MakeSafe], 0.3),
             ProvedBy = ["agitator-motor-alone", "agitator-motor-ohms"],

@@ -1,3 +1,4 @@
+using Emberwright.Stove.Controls;
 using static Emberwright.Stove.Faults.Complaints;
 
 namespace Emberwright.Stove.Faults;
@@ -34,7 +35,7 @@ internal static class Blowers
             Area = Area.CombustionBlower,
             BaseRatePercent = 2,
             Origin = Origins.Memory,
-            Circuit = [new("combustion-blower", ComponentState.Stalled)],
+            Circuit = [new(ComponentIds.CombustionBlower, ComponentState.Stalled)],
             Symptoms =
             [
                 .. Says((NoFeed, .5), (StopsProving, .1), (NoLight, .1), (SmokeOrSmell, .08), (AlarmShown, .12), (Noise, .05)),
@@ -53,7 +54,7 @@ internal static class Blowers
             Area = Area.CombustionBlower,
             BaseRatePercent = 1.2,
             Origin = Origins.Memory,
-            Circuit = [new("combustion-blower", ComponentState.Open)],
+            Circuit = [new(ComponentIds.CombustionBlower, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .5), (StopsProving, .08), (NoLight, .08), (SmokeOrSmell, .08), (AlarmShown, .15)),
@@ -108,7 +109,7 @@ internal static class Blowers
             BaseRatePercent = 1.2,
             Origin = Origins.Memory,
             Patterns = PatternIds.SpeedSensor,
-            Circuit = [new("speed-sensor", ComponentState.Open)],
+            Circuit = [new(ComponentIds.SpeedSensor, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((AlarmShown, .7), (StopsProving, .1)),
@@ -127,7 +128,7 @@ internal static class Blowers
             Origin = Origins.Memory,
             Patterns = [PatternIds.Sealed, PatternIds.Hydronic],
             Shifts = [new(Parameter.BlowerSpeed, -0.2, 0.12)],
-            Circuit = [new("run-capacitor", ComponentState.Drifted, 0.5)],
+            Circuit = [new(ComponentIds.RunCapacitor, ComponentState.Drifted, 0.5)],
             Symptoms =
             [
                 .. Says((AlarmShown, .3), (StopsProving, .2), (NoFeed, .15), (LazyFlame, .15)),
@@ -147,7 +148,7 @@ internal static class Blowers
             Origin = Origins.Memory,
             Patterns = PatternIds.RoomAirBlower,
             Shifts = [new(Parameter.RoomAir, -1.6, 0.4)],
-            Circuit = [new("room-air-blower", ComponentState.Open)],
+            Circuit = [new(ComponentIds.RoomAirBlower, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((LittleHeat, .35), (TripsLimit, .4), (StopsLater, .15)),
@@ -186,7 +187,7 @@ internal static class Blowers
             Origin = Origins.Memory,
             Patterns = PatternIds.AirDamper,
             Shifts = [new(Parameter.RoomAir, -1.6, 0.4)],
-            Circuit = [new("room-air-disc", ComponentState.Open)],
+            Circuit = [new(ComponentIds.RoomAirDisc, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((LittleHeat, .4), (TripsLimit, .35), (StopsLater, .15)),

@@ -1,3 +1,4 @@
+using Emberwright.Stove.Controls;
 using static Emberwright.Stove.Faults.Complaints;
 
 namespace Emberwright.Stove.Faults;
@@ -15,7 +16,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 2,
             Origin = Origins.Memory,
-            Circuit = [new("supply", ComponentState.Open)],
+            Circuit = [new(ComponentIds.Supply, ComponentState.Open)],
             Symptoms = [.. Says((Dead, .97)), new("lamps", "dark", .98), new("socket-lamp", "dead", .95), new("onset", "sudden", .8), new("breaker", "off", .6)],
             Remedy = new(RemedyKind.Adjust, "Find why breaker or residual-current device tripped, then switch it on; a dead socket is the electrician's.", 6, 0, [Cautions.Live, Cautions.Licensed]),
         },
@@ -27,7 +28,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 2,
             Origin = Origins.Memory,
-            Circuit = [new("fuse", ComponentState.Open)],
+            Circuit = [new(ComponentIds.Fuse, ComponentState.Open)],
             Symptoms = [.. Says((Dead, .95)), new("lamps", "dark", .95), new("fuse", "blown", .97), new("onset", "sudden", .8), new("power", "surge", .2)],
             Remedy = new(RemedyKind.Replace, "Find what blew it (igniter and blower to earth first), then a fuse of the same rating and kind.", 6, 2, [Cautions.MakeSafe, Cautions.FindWhy]),
             ProvedBy = ["look-fuse", "fuse-ohms"],
@@ -70,7 +71,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 2,
             Origin = Origins.Memory,
-            Circuit = [new("feed-connector", ComponentState.Open)],
+            Circuit = [new(ComponentIds.FeedConnector, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .6), (StopsLater, .15), (StopsProving, .1), (Dead, .05)),
@@ -86,7 +87,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 0.8,
             Origin = Origins.Memory,
-            Circuit = [new("combustion-connector", ComponentState.Open)],
+            Circuit = [new(ComponentIds.CombustionConnector, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .5), (StopsLater, .15), (SmokeOrSmell, .08), (AlarmShown, .1)),
@@ -102,7 +103,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 0.7,
             Origin = Origins.Memory,
-            Circuit = [new("feed-connector", ComponentState.LeakingToEarth, LeakOhm: 2000)],
+            Circuit = [new(ComponentIds.FeedConnector, ComponentState.LeakingToEarth, LeakOhm: 2000)],
             Symptoms =
             [
                 .. Says((Dead, .4), (SmokeOrSmell, .2), (NoFeed, .2)),
@@ -135,7 +136,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 1.2,
             Origin = Origins.Memory,
-            Circuit = [new("feed-output", ComponentState.Open)],
+            Circuit = [new(ComponentIds.FeedOutput, ComponentState.Open)],
             Symptoms = [.. Says((NoFeed, .9)), new("feed-pulse", "still", .95), new("feed-motor-alone", "turns", .97), new("board-look", "scorched", .25), new("power", "surge", .25), new("onset", "sudden", .8)],
             Remedy = new(RemedyKind.Replace, "Save the parameters, replace the board once its loaded output stays at 0 V while it calls and the chain behind it is closed.",
                 30, 280, [Cautions.MakeSafe], 0.1),
@@ -150,7 +151,7 @@ internal static class Electrical
             BaseRatePercent = 0.6,
             Origin = Origins.Memory,
             Shifts = [new(Parameter.Feed, 0.8, 0.25)],
-            Circuit = [new("feed-output", ComponentState.Shorted)],
+            Circuit = [new(ComponentIds.FeedOutput, ComponentState.Shorted)],
             Symptoms =
             [
                 .. Says((FierceFlame, .5), (WillNotStop, .35), (TripsLimit, .05)),
@@ -168,7 +169,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 0.8,
             Origin = Origins.Memory,
-            Circuit = [new("combustion-output", ComponentState.Open)],
+            Circuit = [new(ComponentIds.CombustionOutput, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .55), (AlarmShown, .2), (SmokeOrSmell, .08)),
@@ -187,7 +188,7 @@ internal static class Electrical
             Origin = Origins.Memory,
             Patterns = PatternIds.RoomAirBlower,
             Shifts = [new(Parameter.RoomAir, -1.6, 0.4)],
-            Circuit = [new("room-air-output", ComponentState.Open)],
+            Circuit = [new(ComponentIds.RoomAirOutput, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((LittleHeat, .4), (TripsLimit, .4), (StopsLater, .1)),
@@ -204,7 +205,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 1.2,
             Origin = Origins.Memory,
-            Circuit = [new("board", ComponentState.Open)],
+            Circuit = [new(ComponentIds.Board, ComponentState.Open)],
             Symptoms = [.. Says((Dead, .92)), new("lamps", "dark", .9), new("board-look", "scorched", .3), new("power", "surge", .35), new("onset", "sudden", .85), new("fuse", "whole", .9)],
             Remedy = new(RemedyKind.Replace, "Save the parameters if they can still be read; replace the board once supply and fuse are proved.", 30, 280, [Cautions.MakeSafe], 0.1),
             ProvedBy = ["board-supply-voltage"],
@@ -217,7 +218,7 @@ internal static class Electrical
             Area = Area.Electrical,
             BaseRatePercent = 1.5,
             Origin = Origins.Memory,
-            Circuit = [new("thermostat", ComponentState.Open)],
+            Circuit = [new(ComponentIds.Thermostat, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((AutomaticOnly, .6), (Dead, .25)),

@@ -1,3 +1,4 @@
+using Emberwright.Stove.Controls;
 using static Emberwright.Stove.Faults.Complaints;
 
 namespace Emberwright.Stove.Faults;
@@ -46,7 +47,7 @@ internal static class Feed
             Area = Area.Feed,
             BaseRatePercent = 5,
             Origin = Origins.Memory,
-            Circuit = [new("feed-motor", ComponentState.Stalled)],
+            Circuit = [new(ComponentIds.FeedMotor, ComponentState.Stalled)],
             Symptoms =
             [
                 .. Says((NoFeed, .7), (StopsProving, .15), (Noise, .08)),
@@ -64,7 +65,7 @@ internal static class Feed
             Area = Area.Feed,
             BaseRatePercent = 3,
             Origin = Origins.Memory,
-            Circuit = [new("feed-motor", ComponentState.Open)],
+            Circuit = [new(ComponentIds.FeedMotor, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .88), (StopsProving, .05)),
@@ -81,7 +82,7 @@ internal static class Feed
             Area = Area.Feed,
             BaseRatePercent = 1,
             Origin = Origins.Memory,
-            Circuit = [new("feed-motor", ComponentState.Drifted, 0.7)],
+            Circuit = [new(ComponentIds.FeedMotor, ComponentState.Drifted, 0.7)],
             Symptoms =
             [
                 .. Says((NoFeed, .4), (StopsLater, .25), (StopsProving, .2)),

@@ -1,3 +1,4 @@
+using Emberwright.Stove.Controls;
 using static Emberwright.Stove.Faults.Complaints;
 
 namespace Emberwright.Stove.Faults;
@@ -15,7 +16,7 @@ internal static class Ignition
             Area = Area.Ignition,
             BaseRatePercent = 8,
             Origin = Origins.Memory,
-            Circuit = [new("igniter", ComponentState.Open)],
+            Circuit = [new(ComponentIds.Igniter, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoLight, .85), (StopsProving, .005), (NoFeed, .05), (AlarmShown, .06)),
@@ -33,7 +34,7 @@ internal static class Ignition
             Area = Area.Ignition,
             BaseRatePercent = 1.5,
             Origin = Origins.Memory,
-            Circuit = [new("igniter", ComponentState.Drifted, 1.5)],
+            Circuit = [new(ComponentIds.Igniter, ComponentState.Drifted, 1.5)],
             Symptoms =
             [
                 .. Says((NoLight, .75), (StopsProving, .06), (SmokeOrSmell, .06)),
@@ -51,7 +52,7 @@ internal static class Ignition
             Area = Area.Ignition,
             BaseRatePercent = 1,
             Origin = Origins.Memory,
-            Circuit = [new("igniter", ComponentState.LeakingToEarth, LeakOhm: 5)],
+            Circuit = [new(ComponentIds.Igniter, ComponentState.LeakingToEarth, LeakOhm: 5)],
             Symptoms =
             [
                 .. Says((Dead, .75), (NoLight, .15)),
@@ -100,7 +101,7 @@ internal static class Ignition
             Area = Area.Electrical,
             BaseRatePercent = 0.8,
             Origin = Origins.Memory,
-            Circuit = [new("igniter-output", ComponentState.Open)],
+            Circuit = [new(ComponentIds.IgniterOutput, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoLight, .88)),

@@ -1,3 +1,4 @@
+using Emberwright.Stove.Controls;
 using static Emberwright.Stove.Faults.Complaints;
 
 namespace Emberwright.Stove.Faults;
@@ -64,7 +65,7 @@ internal static class Interlocks
             BaseRatePercent = 1.6,
             Origin = Origins.Memory,
             Patterns = PatternIds.VacuumSwitch,
-            Circuit = [new("vacuum-switch", ComponentState.Open)],
+            Circuit = [new(ComponentIds.VacuumSwitch, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .75), (StopsProving, .15), (AlarmShown, .06)),
@@ -102,7 +103,7 @@ internal static class Interlocks
             BaseRatePercent = 0.6,
             Origin = Origins.Memory,
             Patterns = PatternIds.VacuumSwitch,
-            Circuit = [new("vacuum-switch", ComponentState.Shorted)],
+            Circuit = [new(ComponentIds.VacuumSwitch, ComponentState.Shorted)],
             Symptoms =
             [
                 .. Says((AlarmShown, .35), (SmokeOrSmell, .15), (Due, .25)),
@@ -120,7 +121,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 0.7,
             Origin = Origins.Memory,
-            Circuit = [new("high-limit-disc", ComponentState.Shorted)],
+            Circuit = [new(ComponentIds.HighLimitDisc, ComponentState.Shorted)],
             Symptoms = [.. Says((Due, .3), (TripsLimit, .1), (SmokeOrSmell, .1)), new("bridge-wire", "found", .95), new("onset", "after-work", .4)],
             Remedy = new(RemedyKind.Adjust, "Take the bridge off, then find out why it was put there; out of use until the switch works.", 10, 0, [Cautions.MakeSafe, Cautions.NoBridge]),
             SafetyStop = "safety-device-bridged",
@@ -134,7 +135,7 @@ internal static class Interlocks
             BaseRatePercent = 3.5,
             Origin = Origins.Memory,
             Patterns = PatternIds.HighLimit,
-            Circuit = [new("high-limit-disc", ComponentState.Open)],
+            Circuit = [new(ComponentIds.HighLimitDisc, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .45), (TripsLimit, .25), (StopsProving, .05), (StopsLater, .1), (Dead, .05)),
@@ -150,7 +151,7 @@ internal static class Interlocks
             Area = Area.Interlocks,
             BaseRatePercent = 1.5,
             Origin = Origins.Memory,
-            Circuit = [new("high-limit-disc", ComponentState.Open)],
+            Circuit = [new(ComponentIds.HighLimitDisc, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .5), (StopsLater, .2), (TripsLimit, .15), (Dead, .05)),
@@ -169,7 +170,7 @@ internal static class Interlocks
             BaseRatePercent = 3,
             Origin = Origins.Memory,
             Patterns = PatternIds.LidSwitch,
-            Circuit = [new("lid-switch", ComponentState.Open)],
+            Circuit = [new(ComponentIds.LidSwitch, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .87), (StopsProving, .05)),
@@ -187,7 +188,7 @@ internal static class Interlocks
             BaseRatePercent = 1.5,
             Origin = Origins.Memory,
             Patterns = PatternIds.DoorSwitch,
-            Circuit = [new("door-switch", ComponentState.Open)],
+            Circuit = [new(ComponentIds.DoorSwitch, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((NoFeed, .5), (AlarmShown, .35), (StopsProving, .08)),
@@ -204,7 +205,7 @@ internal static class Interlocks
             BaseRatePercent = 5,
             Origin = Origins.Memory,
             Patterns = PatternIds.ProofDisc,
-            Circuit = [new("proof-disc", ComponentState.Open)],
+            Circuit = [new(ComponentIds.ProofDisc, ComponentState.Open)],
             Symptoms =
             [
                 .. Says((StopsProving, .85), (NoFeed, .04), (StopsLater, .06)),
@@ -235,7 +236,7 @@ internal static class Interlocks
             BaseRatePercent = 0.5,
             Origin = Origins.Memory,
             Patterns = PatternIds.ProofDisc,
-            Circuit = [new("proof-disc", ComponentState.Shorted)],
+            Circuit = [new(ComponentIds.ProofDisc, ComponentState.Shorted)],
             Symptoms = [.. Says((WillNotStop, .6), (Noise, .05), (NoLight, .1)), new("disc-bench", "stuck", .92), new("run-on", "never-stops", .85)],
             Remedy = new(RemedyKind.Replace, "Replace the disc by one of the same temperature.", 12, 20, [Cautions.MakeSafe, Cautions.NoBridge]),
             ProvedBy = ["proof-disc-voltage", "disc-hot-plate"],

@@ -1,3 +1,4 @@
+using Emberwright.Stove.Controls;
 using static Emberwright.Stove.Faults.Complaints;
 
 namespace Emberwright.Stove.Faults;
@@ -18,7 +19,7 @@ internal static class Water
             BaseRatePercent = 4,
             Origin = Origins.Memory,
             Patterns = Hydronic,
-            Circuit = [new("circulating-pump", ComponentState.Stalled)],
+            Circuit = [new(ComponentIds.CirculatingPump, ComponentState.Stalled)],
             Symptoms =
             [
                 .. Says((Boils, .7), (TripsLimit, .2), (AlarmShown, .05)),
@@ -37,7 +38,7 @@ internal static class Water
             BaseRatePercent = 1.5,
             Origin = Origins.Memory,
             Patterns = Hydronic,
-            Circuit = [new("circulating-pump", ComponentState.Open)],
+            Circuit = [new(ComponentIds.CirculatingPump, ComponentState.Open)],
             Symptoms = [.. Says((Boils, .7), (TripsLimit, .2)), new("pump-feel", "still", .95), new("noise", "bang", .6), new("return-pipe", "cold", .9), new("onset", "sudden", .6), new("code", "over-temperature", .7)],
             Remedy = new(RemedyKind.Replace, "Replace the pump once it has its voltage and draws no current.", 45, 160, [Cautions.Water, Cautions.Licensed], 0.2),
             ProvedBy = ["pump-current"],
@@ -51,7 +52,7 @@ internal static class Water
             BaseRatePercent = 0.8,
             Origin = Origins.Memory,
             Patterns = Hydronic,
-            Circuit = [new("pump-output", ComponentState.Open)],
+            Circuit = [new(ComponentIds.PumpOutput, ComponentState.Open)],
             Symptoms = [.. Says((Boils, .7), (TripsLimit, .2)), new("pump-feel", "still", .95), new("return-pipe", "cold", .9), new("noise", "bang", .5), new("board-look", "scorched", .2), new("code", "over-temperature", .7)],
             Remedy = new(RemedyKind.Replace, "Save the parameters, replace the board once its pump output stays at 0 V while it calls.", 30, 280, [Cautions.MakeSafe], 0.1),
             ProvedBy = ["pump-output-voltage"],
@@ -143,7 +144,7 @@ internal static class Water
             BaseRatePercent = 3,
             Origin = Origins.Memory,
             Patterns = Hydronic,
-            Circuit = [new("safety-thermostat", ComponentState.Open)],
+            Circuit = [new(ComponentIds.SafetyThermostat, ComponentState.Open)],
             Symptoms = [.. Says((TripsLimit, .3), (NoFeed, .25), (AlarmShown, .25), (Boils, .15)), new("safety-thermostat-button", "up", .96), new("code", "over-temperature", .7)],
             Remedy = new(RemedyKind.Reset, "Prove that the water circulates first; then press the button and watch the water temperature on a test fire.", 3, 0, [Cautions.FindWhy, Cautions.NoBridge, Cautions.Water]),
         },
@@ -156,7 +157,7 @@ internal static class Water
             BaseRatePercent = 1,
             Origin = Origins.Memory,
             Patterns = Hydronic,
-            Circuit = [new("water-probe", ComponentState.Drifted, 1.3)],
+            Circuit = [new(ComponentIds.WaterProbe, ComponentState.Drifted, 1.3)],
             Symptoms = [.. Says((LittleHeat, .3), (Boils, .3), (AlarmShown, .25)), new("water-shown", "off", .94), new("code", "sensor", .3)],
             Remedy = new(RemedyKind.Replace, "Seat the probe in its pocket; replace one that is off its table.", 12, 25, [Cautions.Water], 0.4),
             ProvedBy = ["water-probe-ohms"],
