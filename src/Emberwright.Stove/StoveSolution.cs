@@ -57,7 +57,7 @@ public sealed class StoveSolution : StoveState
     public string WorstResidual => trace.WorstRow switch
     {
         var r when r < at.Links => model.Pattern.Air.Links[r].Id + ": pressure",
-        var r when r == at.Control => "controller: pressure",
+        var r when at.IsControlled && r == at.Control => "controller: pressure",
         var r => model.Pattern.Air.Nodes[(r - at.Links) % at.Nodes].Id + ((r - at.Links) / at.Nodes) switch
         {
             0 => ": mass",
@@ -85,12 +85,14 @@ public sealed class StoveSolution : StoveState
     public double TemperatureC(string node) => z[at.T(model.NodeIndex(node))] - 273.15;
 
     /// <summary>Speed of the combustion blower over that of its curve, –.</summary>
-    public double BlowerSpeedRatio => scenario.Speed;
+    public double BlowerSpeedRatio => scenario.Speed * at.Setting(z);
 
     /// <summary>Ambient pressure, Pa.</summary>
     public double AmbientPa => scenario.PressurePa;
 
     internal ReadOnlySpan<double> Unknowns => z;
+
+    internal double NodePa(int node) => z[at.P(node)];
 
     internal StoveModel Model => model;
 

@@ -66,30 +66,60 @@ public sealed class VirtualStove
     {
         CheckParameters(parameters);
         var scenario = model.Scenario(parameters, condition);
-        var at = model.Layout(condition);
+        return scenario.Regulation is null
+            ? Settle(scenario, condition, warmStart)
+            : Regulate(scenario, scenario.Regulation, condition, warmStart);
+    }
+
+    /// <summary>Lets the controller find its setting; where it would pass a limit, the setting stays there.</summary>
+    private StoveSolution Regulate(Scenario scenario, Regulation task, Condition condition, StoveState? warmStart)
+    {
+        var at = model.Layout(scenario);
+        var z = Start(at, warmStart, out var warm);
+        var trace = CoupledSolver.Solve(scenario, at, z, warm);
+        var setting = z[at.Control];
+        if (trace.Converged && setting >= task.Least && setting <= task.Most)
+        {
+            return new StoveSolution(model, scenario, at, z, trace, condition, fireIsOut: false);
+        }
+
+        var most = Settle(scenario.AtSetting(task.Most), condition, warmStart);
+        if (!trace.Converged ? task.SensedPa(scenario, most.NodePa(task.Node)) > task.SetPointPa : setting > task.Most)
+        {
+            return most;
+        }
+
+        return Settle(scenario.AtSetting(task.Least), condition, warmStart);
+    }
+
+    private StoveSolution Settle(Scenario scenario, Condition condition, StoveState? warmStart)
+    {
+        var at = model.Layout(scenario);
+        var z = Start(at, warmStart, out var warm);
+        var trace = CoupledSolver.Solve(scenario, at, z, warm);
+        if (trace.Converged || !scenario.IsBurning)
+        {
+            return new StoveSolution(model, scenario, at, z, trace, condition, fireIsOut: false);
+        }
+
+        // A fire that finds no steady state (no blower and no draught, as a rule) goes out; then the stove reads as without one.
+        var without = scenario.WithoutFire();
+        at = model.Layout(without);
+        z = new double[at.Count];
+        trace = CoupledSolver.Solve(without, at, z, warm: false);
+        return new StoveSolution(model, without, at, z, trace, condition, fireIsOut: true);
+    }
+
+    private static double[] Start(UnknownLayout at, StoveState? warmStart, out bool warm)
+    {
         var z = new double[at.Count];
-        var warm = warmStart is StoveSolution before && before.Unknowns.Length == z.Length && before.Status != SolveStatus.NotConverged;
+        warm = warmStart is StoveSolution before && before.Unknowns.Length == z.Length && before.Status != SolveStatus.NotConverged;
         if (warm)
         {
             ((StoveSolution)warmStart!).Unknowns.CopyTo(z);
         }
 
-        var trace = CoupledSolver.Solve(scenario, at, z, warm);
-        return trace.Converged || !scenario.IsBurning
-            ? new StoveSolution(model, scenario, at, z, trace, condition, fireIsOut: false)
-            : WithTheFireOut(scenario, condition);
-    }
-
-    /// <summary>
-    /// A fire that finds no steady state (no blower and no draught, as a rule) goes out; then the stove reads as without one.
-    /// </summary>
-    private StoveSolution WithTheFireOut(Scenario burning, Condition condition)
-    {
-        var scenario = burning.WithoutFire();
-        var at = model.Layout(condition) with { HasShares = false };
-        var z = new double[at.Count];
-        var trace = CoupledSolver.Solve(scenario, at, z, warm: false);
-        return new StoveSolution(model, scenario, at, z, trace, condition, fireIsOut: true);
+        return z;
     }
 
     private static void CheckParameters(ReadOnlySpan<double> parameters)

@@ -39,7 +39,7 @@ internal static class CoupledEquations
             var to = link.To;
             var fromK = from >= 0 ? z[at.T(from)] : s.BoundaryK(from);
             var toK = to >= 0 ? z[at.T(to)] : s.BoundaryK(to);
-            point.Evaluate(link, s.Duty(l), q, fromK, toK);
+            point.Evaluate(link, s.Duty(l, at.Setting(z)), q, fromK, toK);
 
             var fromPa = from >= 0 ? z[at.P(from)] : s.BoundaryPa(from, link.HeightM);
             var toPa = to >= 0 ? z[at.P(to)] : s.BoundaryPa(to, link.HeightM);
@@ -77,7 +77,7 @@ internal static class CoupledEquations
 
                 if (at.Control >= 0 && link.Kind == LinkKind.Blower)
                 {
-                    jacobian[(row * n) + at.Control] = -point.LossBySpeed * s.Speed / z[at.Control];
+                    jacobian[(row * n) + at.Control] = -point.LossBySpeed * s.Speed;
                 }
             }
 
@@ -108,6 +108,16 @@ internal static class CoupledEquations
             if (withSlopes)
             {
                 jacobian[(at.Heat(i) * n) + at.T(i)] -= contact;
+            }
+        }
+
+        if (at.IsControlled)
+        {
+            var task = s.Regulation!;
+            residual[at.Control] = task.SensedPa(s, z[at.P(task.Node)]) - task.SetPointPa;
+            if (withSlopes)
+            {
+                jacobian[(at.Control * n) + at.P(task.Node)] = task.Reaching;
             }
         }
 

@@ -139,7 +139,7 @@ internal static class CoupledSolver
             z[at.T(i)] = s.RoomK;
         }
 
-        if (at.Control >= 0)
+        if (at.IsControlled)
         {
             z[at.Control] = 1;
         }
@@ -214,6 +214,11 @@ internal static class CoupledSolver
         for (var i = 0; i < at.Nodes; i++)
         {
             z[at.T(i)] = Math.Clamp(z[at.T(i)], 200, 2500);
+        }
+
+        if (at.IsControlled)
+        {
+            z[at.Control] = Math.Clamp(z[at.Control], 0, 4);
         }
     }
 

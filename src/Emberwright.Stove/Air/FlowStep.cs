@@ -8,6 +8,8 @@ namespace Emberwright.Stove.Air;
 internal static class FlowStep
 {
     private const int MostLinks = 32;
+    private const double LeastSetting = 0.02;
+    private const double MostSetting = 4;
 
     /// <summary>Takes the step; returns the largest change of flow over the largest flow.</summary>
     public static double Take(Scenario s, in UnknownLayout at, Span<double> z, Span<LinkPoint> points, double damping)
@@ -30,7 +32,7 @@ internal static class FlowStep
             ref var point = ref points[l];
             var (from, to) = (link.From, link.To);
             var q = z[at.Q(l)];
-            point.Evaluate(link, s.Duty(l), q,
+            point.Evaluate(link, s.Duty(l, at.Setting(z)), q,
                 from >= 0 ? z[at.T(from)] : s.BoundaryK(from), to >= 0 ? z[at.T(to)] : s.BoundaryK(to));
             var fromPa = from >= 0 ? z[at.P(from)] : s.BoundaryPa(from, link.HeightM);
             var toPa = to >= 0 ? z[at.P(to)] : s.BoundaryPa(to, link.HeightM);
@@ -76,6 +78,13 @@ internal static class FlowStep
         for (var i = 0; i < n; i++)
         {
             z[at.P(i)] += damping * right[i];
+        }
+
+        if (at.IsControlled)
+        {
+            var task = s.Regulation!;
+            var wanted = (task.SetPointPa - task.ZeroPa) / (task.SensedPa(s, z[at.P(task.Node)]) - task.ZeroPa);
+            z[at.Control] = Math.Clamp(z[at.Control] * (wanted > 0 ? Math.Clamp(Math.Sqrt(wanted), 0.7, 1.4) : 1.2), LeastSetting, MostSetting);
         }
 
         return change / largest;

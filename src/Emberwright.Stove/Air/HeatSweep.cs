@@ -35,7 +35,7 @@ internal static class HeatSweep
                 var inY = at.HasShares
                     ? (share * (link.From >= 0 ? z[at.Y(link.From)] : 0)) + ((1 - share) * (link.To >= 0 ? z[at.Y(link.To)] : 0))
                     : 0;
-                var duty = s.Duty(l);
+                var duty = s.Duty(l, at.Setting(z));
                 var outK = duty.UaWPerK > 0 ? inK - (points[l].Effectiveness * (inK - duty.SinkK)) : inK;
                 mass += arriving;
                 heat += arriving * s.Burn.Heat(outK, inY, out _, out _);

@@ -65,9 +65,10 @@ internal static class ParameterSlopes
 
             if (link.Kind == LinkKind.Blower)
             {
+                var bySpeed = point.LossBySpeed * s.Speed * at.Setting(z);
                 f[((int)Parameter.Wheel * n) + at.Q(l)] -= point.LossByHead * s.HeadFactor;
-                f[((int)Parameter.BlowerSpeed * n) + at.Q(l)] -= point.LossBySpeed * s.Speed;
-                f[((int)Parameter.Supply * n) + at.Q(l)] -= point.LossBySpeed * s.Speed * s.MotorSlope;
+                f[((int)Parameter.BlowerSpeed * n) + at.Q(l)] -= bySpeed;
+                f[((int)Parameter.Supply * n) + at.Q(l)] -= bySpeed * s.MotorSlope;
             }
 
             if (link.ColdSide == ColdSide.Stream)
@@ -83,6 +84,14 @@ internal static class ParameterSlopes
 
             f[((int)Parameter.Wind * n) + at.Q(l)] += (link.From == -3 ? 1 : 0) - (link.To == -3 ? 1 : 0);
             f[((int)Parameter.House * n) + at.Q(l)] += (s.FollowsHouse(link.From) ? 1 : 0) - (s.FollowsHouse(link.To) ? 1 : 0);
+        }
+
+        if (at.IsControlled)
+        {
+            var task = s.Regulation!;
+            f[((int)Parameter.House * n) + at.Control] -= task.Reaching;
+            f[((int)Parameter.SensedPressure * n) + at.Control] += task.SensedPa(s, z[at.P(task.Node)]) - task.ZeroPa;
+            f[((int)Parameter.SensorZero * n) + at.Control] += 1;
         }
 
         if (s.IsBurning)

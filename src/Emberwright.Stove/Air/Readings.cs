@@ -48,7 +48,7 @@ internal static class Readings
     {
         ref readonly var vent = ref s.Links[link];
         var point = default(LinkPoint);
-        point.Evaluate(vent, s.Duty(link), z[at.Q(link)], z[at.T(vent.From)], s.BoundaryK(vent.To));
+        point.Evaluate(vent, s.Duty(link, at.Setting(z)), z[at.Q(link)], z[at.T(vent.From)], s.BoundaryK(vent.To));
         reading.Value = point.Out - 273.15;
         reading.By(at.Q(link), point.OutByQ + (point.OutByIn * point.InByQ));
         reading.By(at.T(vent.From), point.OutByIn * point.Share);
@@ -69,7 +69,7 @@ internal static class Readings
             var q = z[at.Q(l)];
             var size = SmoothPower.Size(q, out var sizeByQ);
             var point = default(LinkPoint);
-            point.Evaluate(link, s.Duty(l), q, z[at.T(link.From)], z[at.T(link.To)]);
+            point.Evaluate(link, s.Duty(l, at.Setting(z)), q, z[at.T(link.From)], z[at.T(link.To)]);
             var from = at.HasShares ? z[at.Y(link.From)] : 0;
             var to = at.HasShares ? z[at.Y(link.To)] : 0;
             var y = (point.Share * from) + ((1 - point.Share) * to);

@@ -48,6 +48,9 @@ internal sealed record Scenario
 
     public required Burn Burn { get; init; }
 
+    /// <summary>The controller's task; null when the speed is given.</summary>
+    public Regulation? Regulation { get; init; }
+
     /// <summary>Share of the fire's heat that is switched on, for continuation; 1 in the answer.</summary>
     public double HeatShare { get; init; } = 1;
 
@@ -55,6 +58,9 @@ internal sealed record Scenario
 
     /// <summary>The same stove, day and blowers, no fuel.</summary>
     public Scenario WithoutFire() => this with { Burn = Burn.Without() };
+
+    /// <summary>The controller held at a setting.</summary>
+    public Scenario AtSetting(double setting) => this with { Regulation = null, Speed = Speed * setting };
 
     /// <summary>The stove on the way from clean (0) to as it is (1): ln of every loss factor times the share.</summary>
     public Scenario PartlyRestricted(double share) => this with { LossFactor = [.. LossFactor.Select(f => Math.Pow(f, share))] };
@@ -82,11 +88,12 @@ internal sealed record Scenario
     /// <summary>True when a boundary moves with the house's pressure.</summary>
     public bool FollowsHouse(int end) => end == -1 || (end == -2 && !OutsideAir);
 
-    public LinkDuty Duty(int link) => Links[link].ColdSide switch
+    /// <summary>A link's duty at a setting of the controller (1 without one).</summary>
+    public LinkDuty Duty(int link, double setting) => Links[link].ColdSide switch
     {
-        ColdSide.None => new LinkDuty(PressurePa, LossFactor[link], Speed, HeadFactor, 0, 0, 0),
-        ColdSide.Stream => new LinkDuty(PressurePa, LossFactor[link], Speed, HeadFactor, UaWPerK, StreamInK, StreamWPerK),
+        ColdSide.None => new LinkDuty(PressurePa, LossFactor[link], Speed * setting, HeadFactor, 0, 0, 0),
+        ColdSide.Stream => new LinkDuty(PressurePa, LossFactor[link], Speed * setting, HeadFactor, UaWPerK, StreamInK, StreamWPerK),
         ColdSide.VentSurroundings =>
-            new LinkDuty(PressurePa, LossFactor[link], Speed, HeadFactor, VentUaWPerK, VentSurroundingsK, 0),
+            new LinkDuty(PressurePa, LossFactor[link], Speed * setting, HeadFactor, VentUaWPerK, VentSurroundingsK, 0),
     };
 }

@@ -87,7 +87,7 @@ internal sealed class StoveModel
         throw new InputException("air path", $"link \"{id}\" of pattern {pattern.Id} is not known", "Correct the pattern's ports.");
     }
 
-    public UnknownLayout Layout(Condition condition) => new(closed.Length, pattern.Air.Nodes.Count, Level(condition).FeedKgPerH > 0, false);
+    public UnknownLayout Layout(Scenario s) => new(closed.Length, pattern.Air.Nodes.Count, s.IsBurning, s.Regulation is not null);
 
     public Scenario Scenario(ReadOnlySpan<double> parameters, Condition condition)
     {
@@ -123,7 +123,7 @@ internal sealed class StoveModel
             PressurePa = PressurePa,
             OutdoorK = OutdoorK,
             RoomK = RoomK,
-            OutsideAir = site.OutsideAir,
+            OutsideAir = site.OutsideAir || pattern.IsSealed,
             WindPa = WindPa + x[(int)Parameter.Wind],
             HousePa = HousePa + x[(int)Parameter.House],
             VentSurroundingsK = Duct.IsIndoors ? (RoomK + OutdoorK) / 2 : OutdoorK,
@@ -137,9 +137,23 @@ internal sealed class StoveModel
                 * (pattern.Heat.StreamIsWater ? 1 : motor),
             StreamIsWater = pattern.Heat.StreamIsWater,
             StreamInK = pattern.Heat.StreamIsWater && level.StreamShare > 0 ? 273.15 + pattern.Heat.ReturnC : RoomK,
+            Regulation = Task(condition, x),
             Burn = new Burn(pattern.Fuel.Fuel, level.FeedKgPerH / 3600 * Math.Exp(x[(int)Parameter.Feed]),
                 x[(int)Parameter.Moisture], pattern.Heat.RadiantShare),
         };
+    }
+
+    private Regulation? Task(Condition condition, ReadOnlySpan<double> x)
+    {
+        if (pattern.Control is not { } control || condition.Blower == BlowerState.Off
+            || !control.SetPointPa.TryGetValue(condition.Fire, out var setPointPa))
+        {
+            return null;
+        }
+
+        var port = pattern.Ports.First(p => p.Id == control.Port);
+        return new Regulation(NodeIndex(port.Node), port.HeightM, setPointPa, Math.Exp(x[(int)Parameter.SensedPressure]),
+            x[(int)Parameter.SensorZero], control.LeastSetting, control.MostSetting);
     }
 
     private BurnLevel Level(Condition condition) => pattern.Levels.TryGetValue(condition.Fire, out var level)

@@ -17,6 +17,9 @@ internal readonly record struct UnknownLayout(int Links, int Nodes, bool HasShar
     public int Q(int link) => link;
 #pragma warning restore CA1822
 
+    /// <summary>The controller's setting; 1 when there is none.</summary>
+    public double Setting(ReadOnlySpan<double> z) => IsControlled ? z[Control] : 1;
+
     public int P(int node) => Links + node;
 
     public int T(int node) => Links + Nodes + node;

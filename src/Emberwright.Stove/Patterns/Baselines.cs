@@ -30,4 +30,10 @@ internal static class Baselines
         new(Parameter.House, 1.5, 1.5),
         new(Parameter.Supply, 0.03, 0.03),
     ];
+
+    /// <summary>The same without an ash door.</summary>
+    public static IReadOnlyList<Baseline> WithoutAshDoor { get; } = [.. Usual.Where(b => b.Parameter != Parameter.AshDoorLeak)];
+
+    /// <summary>The same with water in place of room air.</summary>
+    public static IReadOnlyList<Baseline> Hydronic { get; } = Usual;
 }

@@ -65,7 +65,7 @@ public static class DamperInsert
         Lags = new Lags(150, 420, 90, 90, Origin.Memory),
         Ratings =
         [
-            new(new(Measure.Pressure, Places.Firebox, Condition.HighBurn), -62, -15, Origin.Memory),
+            new(new(Measure.Pressure, Places.Firebox, Condition.HighBurn), -62, -12, Origin.Memory),
             new(new(Measure.Oxygen, Places.Flue, Condition.HighBurn), 10, 13, Origin.Memory),
             new(new(Measure.Temperature, Places.Collar, Condition.HighBurn), 143, 171, Origin.Memory),
             new(new(Measure.CarbonMonoxide, Places.Flue, Condition.HighBurn), 80, 400, Origin.Memory),

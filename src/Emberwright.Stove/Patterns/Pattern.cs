@@ -51,6 +51,9 @@ public sealed record Pattern
     /// <summary>Rated mains voltage, V.</summary>
     public double SupplyV { get; init; } = 120;
 
+    /// <summary>True when combustion air always comes from outdoors, whatever the site says.</summary>
+    public bool IsSealed { get; init; }
+
     /// <summary>Keeps a pressure by changing the combustion blower's speed; null when the speed is fixed per level.</summary>
     public PressureControl? Control { get; init; }
 }
@@ -118,8 +121,8 @@ public sealed record Baseline(Parameter Parameter, double PatternSd, double Card
 /// <summary>A controller that holds a pressure by the combustion blower's speed.</summary>
 /// <param name="Port">Port of its sensor.</param>
 /// <param name="SetPointPa">Pressure held in each state of the fire, Pa (negative below room).</param>
-/// <param name="LeastSpeed">Lowest speed ratio it may set.</param>
-/// <param name="MostSpeed">Highest speed ratio it may set.</param>
+/// <param name="LeastSetting">Lowest setting, times the level's speed ratio.</param>
+/// <param name="MostSetting">Highest setting, times the level's speed ratio.</param>
 /// <param name="Origin">Where these numbers come from.</param>
 public sealed record PressureControl(
-    string Port, IReadOnlyDictionary<FireState, double> SetPointPa, double LeastSpeed, double MostSpeed, Origin Origin);
+    string Port, IReadOnlyDictionary<FireState, double> SetPointPa, double LeastSetting, double MostSetting, Origin Origin);

@@ -4,7 +4,15 @@ namespace Emberwright.Stove.Patterns;
 public static class PatternLibrary
 {
     /// <summary>Every pattern, in the order they are shown.</summary>
-    public static IReadOnlyList<Pattern> All { get; } = [DamperInsert.Pattern];
+    public static IReadOnlyList<Pattern> All { get; } =
+    [
+        DamperInsert.Pattern,
+        ThermocoupleFreestanding.Pattern,
+        Underfed.Pattern,
+        SealedCombustion.Pattern,
+        Hydronic.Pattern,
+        MultiFuelAgitator.Pattern,
+    ];
 
     /// <summary>Finds a pattern by id, name or synonym, whatever the case; null when none fits.</summary>
     /// <param name="words">Id, name or other word for it; a name that begins with or continues a pattern's name is taken too.</param>
