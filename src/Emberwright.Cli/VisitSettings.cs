@@ -1,0 +1,30 @@
+using System.ComponentModel;
+using Emberwright.Stove.Quantities;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Emberwright.Cli;
+
+/// <summary>What every command about a visit takes.</summary>
+internal class VisitSettings : CommandSettings
+{
+    [CommandArgument(0, "<FILE>")]
+    [Description("The visit file (JSON Lines); - reads standard input")]
+    public required string File { get; init; }
+
+    [CommandOption("--json")]
+    [Description("Write JSON, as docs/json.md describes")]
+    public bool Json { get; init; }
+
+    [CommandOption("--units <SYSTEM>")]
+    [Description("us (inWC, degF) or si (Pa, degC)")]
+    [DefaultValue("si")]
+    public string Units { get; init; } = "si";
+
+    public UnitSystem System => Units.Equals("us", StringComparison.OrdinalIgnoreCase) ? UnitSystem.Us : UnitSystem.Si;
+
+    public override ValidationResult Validate() =>
+        Units.ToLowerInvariant() is "us" or "si"
+            ? ValidationResult.Success()
+            : ValidationResult.Error($"--units is '{Units}'; it takes us (inWC, degF) or si (Pa, degC).");
+}
