@@ -1,1 +1,5 @@
-return 0;
+using System.Text;
+using Emberwright.Cli;
+
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+return Application.Run(args, Terminal.OfProcess());

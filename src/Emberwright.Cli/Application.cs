@@ -1,0 +1,47 @@
+using Emberwright.Cli.Commands;
+using Spectre.Console.Cli;
+
+namespace Emberwright.Cli;
+
+/// <summary>The commands, each with its examples.</summary>
+internal static class Application
+{
+    public static int Run(string[] args, Terminal terminal)
+    {
+        var app = new CommandApp(new Registrar(terminal));
+        app.Configure(config =>
+        {
+            config.SetApplicationName("emberwright");
+            config.SetApplicationVersion(Engine.Version);
+            config.UseStrictParsing();
+            config.ConfigureConsole(terminal.Console);
+            config.AddCommand<ExpectCommand>("expect")
+                .WithDescription("What a healthy stove of this kind should read here, today")
+                .WithExample("expect", "demo/visits/healthy-service.jsonl")
+                .WithExample("expect", "demo/visits/healthy-service.jsonl", "--units", "us", "--json");
+            config.AddCommand<CompareCommand>("compare")
+                .WithDescription("Each reading beside its healthy band")
+                .WithExample("compare", "demo/visits/nest-in-the-cap.jsonl", "--units", "us");
+            config.AddCommand<SuspectsCommand>("suspects")
+                .WithDescription("What is probably wrong, how sure, and why")
+                .WithExample("suspects", "demo/visits/ash-passages-full.jsonl")
+                .WithExample("suspects", "demo/visits/ash-passages-full.jsonl", "--json");
+            config.AddCommand<NextCommand>("next")
+                .WithDescription("The check most worth doing now")
+                .WithExample("next", "demo/visits/ash-passages-full.jsonl");
+            config.AddCommand<ReportCommand>("report")
+                .WithDescription("The customer's page and the figures, as PDF")
+                .WithExample("report", "demo/visits/healthy-service.jsonl", "-o", "report.pdf");
+        });
+        try
+        {
+            return app.Run(args);
+        }
+        catch (CommandAppException e)
+        {
+            terminal.Error.WriteLine(e.Message);
+            terminal.Error.WriteLine("emberwright --help lists the commands; emberwright COMMAND --help shows examples.");
+            return ExitCodes.BadInput;
+        }
+    }
+}

@@ -1,0 +1,16 @@
+using Emberwright.Visits;
+
+namespace Emberwright.Cli.Commands;
+
+/// <summary>Safety stops come before anything else a command says.</summary>
+internal static class Stops
+{
+    public static void Write(Terminal terminal, Findings findings)
+    {
+        foreach (var stop in findings.Beliefs.Stops)
+        {
+            terminal.Console.WriteLine($"STOP: {stop.Words}");
+            terminal.Console.WriteLine($"      Released by: {stop.ReleasedBy}. Source: {stop.Source}.");
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using System.Text;
+using Emberwright.Cli.Json;
+using Emberwright.Visits;
+using Emberwright.Visits.Journal;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Emberwright.Cli;
+
+/// <summary>
+/// Reads a visit file, draws the engine's conclusions, writes them, and says on standard error what was wrong with the
+/// file. Malformed lines still give a result; the exit code then is 2.
+/// </summary>
+internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSettings> where TSettings : VisitSettings
+{
+    protected Terminal Terminal { get; } = terminal;
+
+    protected override int Execute(CommandContext context, TSettings settings, CancellationToken cancellationToken)
+    {
+        if (ReadFile(settings.File) is not { } text) return ExitCodes.BadInput;
+        var file = VisitFile.Read(text);
+        var findings = Findings.Of(file);
+        Complain(settings.File, file.Problems.Count > 0 ? file.Problems : findings?.Problems ?? Findings.WhyNone(file));
+        if (findings is null) return ExitCodes.BadInput;
+
+        var found = settings.Json ? WriteJson(findings, settings) : WriteText(findings, settings);
+        return findings.Problems.Count > 0 ? ExitCodes.BadInput : found ? ExitCodes.Findings : ExitCodes.Ok;
+    }
+
+    /// <summary>Writes tables for people; returns true when there is something to act on.</summary>
+    protected abstract bool WriteText(Findings findings, TSettings settings);
+
+    /// <summary>Writes the JSON document; returns the same as <see cref="WriteText"/>.</summary>
+    protected abstract bool WriteJson(Findings findings, TSettings settings);
+
+    protected void Write(Document document) => Terminal.Out.WriteLine(JsonOf.Text(document));
+
+    private string? ReadFile(string path)
+    {
+        try
+        {
+            return path == "-" ? Terminal.In.ReadToEnd() : File.ReadAllText(path, Encoding.UTF8);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            Terminal.Error.WriteLine($"{path}: cannot be read ({e.Message.TrimEnd('.')}). Give the path of a visit file, such as demo/visits/healthy-service.jsonl.");
+            return null;
+        }
+    }
+
+    private void Complain(string path, IReadOnlyList<Problem> problems)
+    {
+        foreach (var problem in problems)
+            Terminal.Error.WriteLine($"{path}:{problem.Line}: {(problem.Field.Length > 0 ? problem.Field + ": " : "")}{problem.Message}{(problem.Value.Length > 0 ? $" [{problem.Value}]" : "")} {problem.Remedy}");
+    }
+
+    /// <summary>A table in the terminal's plain manner: rules between head and body only.</summary>
+    protected static Table NewTable(params (string Name, bool Right)[] columns)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        foreach (var (name, right) in columns)
+            table.AddColumn(new TableColumn(Markup.Escape(name)) { Alignment = right ? Justify.Right : Justify.Left, NoWrap = right });
+        return table;
+    }
+}

@@ -1,0 +1,72 @@
+using Emberwright.Diagnosis;
+using Emberwright.Stove.Patterns;
+using Emberwright.Visits.Journal;
+
+namespace Emberwright.Visits;
+
+/// <summary>
+/// Everything the engine says about a visit: healthy bands, comparisons, beliefs, the next check. Screens, the terminal
+/// and the report only show these. Derived from the file alone; the same file always gives the same findings.
+/// </summary>
+/// <param name="Visit">The visit.</param>
+/// <param name="Case">The stove, its site and its past.</param>
+/// <param name="Catalogue">Faults, signs, checks and actions of the pattern.</param>
+/// <param name="Evidence">The facts that diagnosis used.</param>
+/// <param name="Beliefs">What is probably wrong.</param>
+/// <param name="NextCheck">What to do next.</param>
+/// <param name="Problems">What was wrong in the file.</param>
+public sealed record Findings(
+    Visit Visit,
+    StoveCase Case,
+    Catalogue Catalogue,
+    IReadOnlyList<Evidence> Evidence,
+    Beliefs Beliefs,
+    NextCheck NextCheck,
+    IReadOnlyList<Problem> Problems)
+{
+    private const double Likely = 0.5;
+
+    /// <summary>Draws the conclusions from a visit file; null when the file does not say which stove it is.</summary>
+    public static Findings? Of(VisitFile file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        var visit = Visit.Fold(file.Journal);
+        return PatternOf(visit) is { } pattern ? Of(visit, pattern, file.Problems) : null;
+    }
+
+    /// <summary>Why <see cref="Of(VisitFile)"/> gave nothing.</summary>
+    public static IReadOnlyList<Problem> WhyNone(VisitFile file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        var stated = Visit.Fold(file.Journal).Appliance?.Pattern;
+        var remedy = $"Add an appliance entry whose pattern is one of {string.Join(", ", PatternLibrary.All.Select(p => p.Id))}.";
+        return [stated is null
+            ? new Problem(1, "appliance", "", "No appliance entry says which pattern the stove is of.", remedy)
+            : new Problem(1, "appliance.pattern", stated, "No pattern goes by this name.", remedy)];
+    }
+
+    /// <summary>One line that says whose stove it is and of which pattern.</summary>
+    public string Title =>
+        string.Join(" · ", new[] { Visit.Customer?.Name, Visit.Appliance?.Name, Case.Pattern.Name }.Where(s => !string.IsNullOrWhiteSpace(s)));
+
+    /// <summary>True when there is something to act on: a stop, a likely suspect, a reading out of band.</summary>
+    public bool NeedsAttention =>
+        Beliefs.Stops.Count > 0
+        || Beliefs.Suspects.Any(s => s.Fault != "nothing" && s.Probability >= Likely)
+        || Beliefs.Comparisons.Any(c => c.Verdict != Verdict.In);
+
+    /// <summary>Whether a compared reading was taken as found or as left.</summary>
+    public Phase PhaseOf(Comparison comparison)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        return Visit.Readings.FirstOrDefault(r => r.Id == comparison.Evidence)?.Phase ?? (comparison.Epoch == 0 ? Phase.AsFound : Phase.AsLeft);
+    }
+
+    /// <summary>The name of a fault, or its id when it is not one of the pattern's.</summary>
+    public string NameOfFault(string id) => Catalogue.Fault(id)?.Name ?? id;
+
+    /// <summary>The name of a check, or its id when it is not one of the pattern's.</summary>
+    public string NameOfCheck(string id) => Catalogue.Check(id)?.Name ?? id;
+
+    private static Pattern? PatternOf(Visit visit) => visit.Appliance is { } appliance ? PatternLibrary.Find(appliance.Pattern) : null;
+}
