@@ -1,4 +1,5 @@
 using Emberwright.Cli.Commands;
+using Emberwright.Visits;
 using Spectre.Console.Cli;
 
 namespace Emberwright.Cli;
@@ -29,9 +30,20 @@ internal static class Application
             config.AddCommand<NextCommand>("next")
                 .WithDescription("The check most worth doing now")
                 .WithExample("next", "demo/visits/ash-passages-full.jsonl");
-            config.AddCommand<ReportCommand>("report")
-                .WithDescription("The customer's page and the figures, as PDF")
-                .WithExample("report", "demo/visits/healthy-service.jsonl", "-o", "report.pdf");
+            config.AddCommand<FlueCommand>("flue")
+                .WithDescription("What an analyser's readings say about a fire; no file needed")
+                .WithExample("flue", "--o2", "11.7", "--co", "190", "--flue", "163degC", "--feed", "1.7kg/h")
+                .WithExample("flue", "--co2", "8", "--flue", "356degF", "--open", "efficiency");
+            config.AddCommand<PatternsCommand>("patterns")
+                .WithDescription("The families of construction the tool knows")
+                .WithExample("patterns", "damper-insert");
+            config.AddCommand<FaultsCommand>("faults")
+                .WithDescription("What can be wrong, how often, and what cures it")
+                .WithExample("faults", "--pattern", "damper-insert", "--area", "vent");
+            config.AddCommand<MeterCommand>("meter")
+                .WithDescription("What a meter would show on a pattern's wiring, sound or with a fault")
+                .WithExample("meter", "damper-insert", "--state", "igniting", "--all")
+                .WithExample("meter", "damper-insert", "--fault", "vacuum-switch:open", "--from", "vacuum-switch");
         });
         try
         {

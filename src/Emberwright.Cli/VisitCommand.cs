@@ -15,7 +15,7 @@ internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSe
 {
     protected Terminal Terminal { get; } = terminal;
 
-    protected override int Execute(CommandContext context, TSettings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, TSettings settings, CancellationToken cancellationToken)
     {
         if (ReadFile(settings.File) is not { } text) return ExitCodes.BadInput;
         var file = VisitFile.Read(text);

@@ -1,4 +1,5 @@
 using Emberwright.Diagnosis;
+using Emberwright.Diagnosis.Planning;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits.Journal;
 
@@ -67,6 +68,39 @@ public sealed record Findings(
 
     /// <summary>The name of a check, or its id when it is not one of the pattern's.</summary>
     public string NameOfCheck(string id) => Catalogue.Check(id)?.Name ?? id;
+
+    /// <summary>
+    /// The same in slices short enough for a screen to be drawn between them; the conclusion comes with the last slice,
+    /// a first one with the end of the single faults.
+    /// </summary>
+    public static IEnumerable<(Progress Progress, Findings? Findings)> Steps(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        ArgumentNullException.ThrowIfNull(pattern);
+        ArgumentNullException.ThrowIfNull(problems);
+        var catalogue = Catalogue.For(pattern.Id);
+        var stove = visit.Case(pattern);
+        var evidence = visit.Evidence();
+        foreach (var progress in Diagnose.Steps(stove, evidence, catalogue))
+        {
+            if (progress is not { Beliefs: { } beliefs, Posterior: { } posterior })
+            {
+                yield return (progress, null);
+                continue;
+            }
+
+            var situation = new Situation(evidence, beliefs.Stops, IsOnSite(visit), IsMadeSafe(visit));
+            var next = new Planner(catalogue, Tariff.Default).Next(new PosteriorPredictive(posterior, catalogue), situation);
+            yield return (progress, new Findings(visit, stove, catalogue, evidence, beliefs, next, problems));
+        }
+    }
+
+    private static Findings Of(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems) => Steps(visit, pattern, problems).Last().Findings!;
+
+    // Whatever cannot be done over the telephone shows that somebody is there.
+    private static bool IsOnSite(Visit visit) => visit.Facts.Any(f => f.Body is SafeBody or ReadingBody or ObservationBody or ActionBody or ProofBody);
+
+    private static bool IsMadeSafe(Visit visit) => visit.Of<SafeBody>().Any(f => f.Body.Step is SafeStep.Unplugged or SafeStep.ProvedDead);
 
     private static Pattern? PatternOf(Visit visit) => visit.Appliance is { } appliance ? PatternLibrary.Find(appliance.Pattern) : null;
 }

@@ -36,7 +36,7 @@ internal sealed class FaultsCommand(Terminal terminal) : Command<FaultsCommand.S
         }
     }
 
-    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var area = EnumWords.Find<Area>(settings.Area);
         var faults = (settings.Pattern is { } pattern ? FaultList.On(pattern) : FaultList.All).Where(f => area is null || f.Area == area).ToList();

@@ -59,7 +59,7 @@ internal sealed class FlueCommand(Terminal terminal) : Command<FlueCommand.Setti
         public bool Json { get; init; }
     }
 
-    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         try
         {

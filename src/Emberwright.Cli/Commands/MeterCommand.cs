@@ -53,7 +53,7 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
 
     private sealed record Row(string From, string? To, MeterReading Reading);
 
-    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         try
         {

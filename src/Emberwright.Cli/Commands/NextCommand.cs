@@ -1,6 +1,7 @@
 using Emberwright.Cli.Json;
 using Emberwright.Diagnosis;
 using Emberwright.Visits;
+using Spectre.Console;
 
 namespace Emberwright.Cli.Commands;
 

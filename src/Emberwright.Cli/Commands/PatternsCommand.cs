@@ -24,7 +24,7 @@ internal sealed class PatternsCommand(Terminal terminal) : Command<PatternsComma
         public bool Json { get; init; }
     }
 
-    protected override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var patterns = PatternLibrary.All;
         if (settings.Pattern is { } words)

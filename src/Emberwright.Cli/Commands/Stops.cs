@@ -1,4 +1,5 @@
 using Emberwright.Visits;
+using Spectre.Console;
 
 namespace Emberwright.Cli.Commands;
 
