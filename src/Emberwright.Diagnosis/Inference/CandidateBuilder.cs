@@ -32,8 +32,10 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
     /// <param name="mode">Its fit.</param>
     /// <param name="lnAdjustment">Added to the fit's evidence where the fit stands in for another.</param>
     /// <param name="refitted">Evidence whose being wrong has a component of its own.</param>
-    public Candidate Build(Hypothesis hypothesis, Mode mode, double lnAdjustment = 0, IReadOnlySet<int>? refitted = null) =>
-        Build(hypothesis, mode, lnAdjustment, refitted, -1);
+    /// <param name="singles">The two singles of a pair.</param>
+    public Candidate Build(
+        Hypothesis hypothesis, Mode mode, double lnAdjustment = 0, IReadOnlySet<int>? refitted = null, (Candidate?, Candidate?) singles = default) =>
+        Build(hypothesis, mode, lnAdjustment, refitted, -1, singles);
 
     /// <summary>Indices of evidence that deserves a fit without it under this candidate.</summary>
     public IEnumerable<int> Doubtful(Candidate candidate)
@@ -60,14 +62,15 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
             var c = index - file.Readings.Count;
             mode = candidate.Bounds[c].Margin is null ? candidate.Mode : library.WithoutConditional(faults, file.Conditionals[c], candidate.Mode);
         }
-        return mode is null ? null : Build(candidate.Hypothesis, mode, candidate.LnAdjustment, null, index);
+        return mode is null ? null : Build(candidate.Hypothesis, mode, candidate.LnAdjustment, null, index, default);
     }
 
-    private Candidate Build(Hypothesis hypothesis, Mode mode, double lnAdjustment, IReadOnlySet<int>? refitted, int doubted)
+    private Candidate Build(
+        Hypothesis hypothesis, Mode mode, double lnAdjustment, IReadOnlySet<int>? refitted, int doubted, (Candidate?, Candidate?) singles)
     {
         var unlisted = hypothesis.Kind == HypothesisKind.Unlisted;
         var states = library.States(mode);
-        var stated = StatedLikelihood.Of(file, hypothesis.Faults, states, unlisted);
+        var stated = StatedLikelihood.Of(file, hypothesis.Faults, states, unlisted, singles);
         var bounds = library.Bounds(hypothesis.Faults);
         var n = file.Readings.Count;
         var c = file.Conditionals.Count;

@@ -38,6 +38,9 @@ internal sealed class ElectricalReading : IConditional
     public double Lapse => 0.02;
 
     /// <inheritdoc />
+    public bool Concerns(Fault fault) => fault.Circuit.Any(c => _circuit.Wiring.HasComponent(c.Component));
+
+    /// <inheritdoc />
     public Bound Under(IReadOnlyList<Fault> present)
     {
         CircuitChange[] changes = [.. present.SelectMany(f => f.Circuit).Where(c => _circuit.Wiring.HasComponent(c.Component)).DistinctBy(c => c.Component)];

@@ -48,11 +48,14 @@ internal sealed class GradedSign : IConditional
     public double Lapse { get; }
 
     /// <inheritdoc />
+    public bool Concerns(Fault fault) => fault.Symptoms.Any(s => s.Sign == _table.Sign.Id);
+
+    /// <inheritdoc />
     public Bound Under(IReadOnlyList<Fault> present)
     {
         var stating = new List<int>();
         foreach (var fault in present)
-            if (fault.Symptoms.Any(s => s.Sign == _table.Sign.Id)) stating.Add(IndexOf(fault));
+            if (Concerns(fault)) stating.Add(IndexOf(fault));
         return stating.Count == 0
             ? _byModel
             : new Bound(string.Join('+', stating), null, Math.Log(_table.Probability(_outcome, stating.ToArray())));

@@ -17,12 +17,15 @@ internal interface IConditional
     /// <summary>Probability that it has nothing to do with the stove.</summary>
     double Lapse { get; }
 
+    /// <summary>True when a fault may change what it says.</summary>
+    bool Concerns(Fault fault);
+
     /// <summary>What it says when these faults are present in its epoch.</summary>
     Bound Under(IReadOnlyList<Fault> present);
 }
 
 /// <summary>Evidence bound to a set of faults: either a margin that joins the fit, or a plain probability.</summary>
-/// <param name="Key">Equal for equal bounds, so that hypotheses share fits.</param>
+/// <param name="Key">Equal for equal margins of one piece of evidence, so that hypotheses share fits; empty only where no fault concerns it.</param>
 /// <param name="Margin">The margin, or null.</param>
 /// <param name="LnProbability">ln of the probability when there is no margin.</param>
 internal sealed record Bound(string Key, IMargin? Margin, double LnProbability);

@@ -7,75 +7,142 @@
 // Assumptions: leaving one piece out does not call for hypotheses that had no weight with it.
 // Source:      leave-one-out by reweighting: Gelfand, Dey & Chang (1992). From memory.
 // Worked:      two hypotheses 1:1, one reading with likelihoods 4:1: factor 4 (tested).
+using System.Numerics;
+
 namespace Emberwright.Diagnosis.Inference;
 
 /// <summary>Marginal probabilities of faults from the mixture.</summary>
-internal sealed class Marginals(CaseFile file, IReadOnlyList<Candidate> candidates, CandidateBuilder builder)
+internal sealed class Marginals
 {
-    private const double Least = 1e-7;
+    /// <summary>Index that stands for nothing wrong.</summary>
+    public const int Nothing = -1;
 
-    /// <summary>Probability of a fault in an epoch.</summary>
-    /// <param name="fault">Index into the case's faults; −1 for nothing, −2 for unlisted.</param>
-    /// <param name="epoch">Epoch.</param>
-    public double Probability(int fault, int epoch)
+    /// <summary>Index that stands for a cause not listed.</summary>
+    public const int Unlisted = -2;
+
+    private const double Least = 1e-6;
+
+    private readonly CaseFile _file;
+    private readonly CandidateBuilder _builder;
+    private readonly Candidate[] _heavy;
+    private readonly Dictionary<int, double[]> _byEpoch = [];
+    private readonly Dictionary<(Mode, int, int), double> _oddsWithout = [];
+
+    /// <summary>Sums the mixture up, as found and now.</summary>
+    public Marginals(CaseFile file, IReadOnlyList<Candidate> candidates, CandidateBuilder builder)
     {
-        var sum = 0.0;
-        foreach (var candidate in candidates)
-            if (candidate.Weight > 0) sum += candidate.Weight * Given(candidate, fault, epoch, -1);
-        return Math.Clamp(sum, 0, 1);
+        _file = file;
+        _builder = builder;
+        _heavy = [.. candidates.Where(c => c.Weight > Least)];
+        foreach (var epoch in new[] { 0, file.Plan.Now }.Distinct()) _byEpoch.Add(epoch, Sum(candidates, epoch));
     }
 
+    /// <summary>Evidence that can be left out, with its index.</summary>
+    public IEnumerable<(int Index, Evidence Evidence)> Evidence => Enumerable.Range(0, _builder.Count).Select(i => (i, _builder.EvidenceAt(i)));
+
+    /// <summary>Probability of a fault as found or now.</summary>
+    /// <param name="fault">Index into the case's faults, <see cref="Nothing"/> or <see cref="Unlisted"/>.</param>
+    /// <param name="epoch">0 or the present epoch.</param>
+    public double Probability(int fault, int epoch) => Math.Clamp(_byEpoch[epoch][fault + 2], 0, 1);
+
     /// <summary>Factor of one piece of evidence on the odds of a fault.</summary>
-    /// <param name="fault">As above.</param>
-    /// <param name="epoch">Epoch.</param>
+    /// <param name="fault">As above, not nothing.</param>
+    /// <param name="epoch">0 or the present epoch.</param>
     /// <param name="evidence">Index of the evidence.</param>
     public double Factor(int fault, int epoch, int evidence)
     {
-        var (with, all) = (0.0, 0.0);
-        var full = 0.0;
-        var most = candidates.Where(c => c.Weight > Least).Max(c => Math.Log(c.Weight) - c.LnGiven[evidence]);
+        var most = double.NegativeInfinity;
+        foreach (var candidate in _heavy) most = Math.Max(most, Math.Log(candidate.Weight) - candidate.LnGiven[evidence]);
+        var (with, all, full, whole) = (0.0, 0.0, 0.0, 0.0);
+        foreach (var candidate in _heavy)
+        {
+            var weight = candidate.Weight * Math.Exp(-candidate.LnGiven[evidence] - most);
+            all += weight;
+            whole += candidate.Weight;
+            if (fault >= _file.FirstFouling)
+            {
+                var fouling = fault - _file.FirstFouling;
+                full += candidate.Weight * Past(candidate, fouling, epoch, candidate.Stated.Weights);
+                with += weight * PastWithout(candidate, fouling, epoch, evidence);
+            }
+            else if (Has(candidate, fault, epoch))
+            {
+                full += candidate.Weight;
+                with += weight;
+            }
+        }
+        return Odds(full / whole) / Odds(with / all);
+    }
+
+    private double[] Sum(IReadOnlyList<Candidate> candidates, int epoch)
+    {
+        var sums = new double[_file.Faults.Count + 2];
+        var past = new double[64];
         foreach (var candidate in candidates)
         {
-            if (candidate.Weight <= Least) continue;
-            var weight = Math.Exp(Math.Log(candidate.Weight) - candidate.LnGiven[evidence] - most);
-            all += weight;
-            with += weight * Given(candidate, fault, epoch, evidence);
-            full += candidate.Weight * Given(candidate, fault, epoch, -1);
-        }
-        return Odds(full) / Odds(with / all);
-    }
+            if (candidate.Weight < 1e-12) continue;
+            if (candidate.IsUnlisted) sums[Unlisted + 2] += candidate.Weight;
+            var any = candidate.IsUnlisted;
+            foreach (var fault in candidate.Hypothesis.Faults)
+            {
+                if (!Has(candidate, fault, epoch)) continue;
+                any = true;
+                sums[fault + 2] += candidate.Weight;
+            }
 
-    private double Given(Candidate candidate, int fault, int epoch, int without)
-    {
-        if (fault == -2) return candidate.IsUnlisted ? 1 : 0;
-        if (fault == -1)
-        {
-            if (candidate.IsUnlisted || file.Present(candidate.Hypothesis.Faults, epoch).Count > 0) return 0;
+            ulong ofEpoch = 0;
+            for (var f = 0; f < _file.Fouling.Count; f++) ofEpoch |= 1UL << candidate.States.Bit(f, epoch);
+            Array.Clear(past);
             var sound = 0.0;
             for (var m = 0; m < candidate.States.Masks.Length; m++)
-                if (candidate.FouledIn(file, candidate.States.Masks[m], epoch) == 0) sound += candidate.Stated.Weights[m];
-            return sound;
+            {
+                var mask = candidate.States.Masks[m] & ofEpoch;
+                var weight = candidate.Stated.Weights[m];
+                if (mask == 0) sound += weight;
+                for (; mask != 0; mask &= mask - 1) past[BitOperations.TrailingZeroCount(mask)] += weight;
+            }
+            if (!any) sums[Nothing + 2] += candidate.Weight * sound;
+            for (var f = 0; f < _file.Fouling.Count; f++)
+                sums[_file.FirstFouling + f + 2] += candidate.Weight * past[candidate.States.Bit(f, epoch)];
         }
-        if (fault < file.FirstFouling)
-            return Array.IndexOf(candidate.Hypothesis.Faults, fault) >= 0 && file.Plan.CuredIn(file.Faults[fault].Id) > epoch ? 1 : 0;
-        return Fouled(candidate, fault - file.FirstFouling, epoch, without);
+        return sums;
     }
 
-    private double Fouled(Candidate candidate, int fouling, int epoch, int without)
+    private bool Has(Candidate candidate, int fault, int epoch) => fault == Unlisted
+        ? candidate.IsUnlisted
+        : Array.IndexOf(candidate.Hypothesis.Faults, fault) >= 0 && _file.Plan.CuredIn(_file.Discrete[fault].Id) > epoch;
+
+    private static double Past(Candidate candidate, int fouling, int epoch, double[] weights)
     {
         var bit = candidate.States.Bit(fouling, epoch);
-        var stated = without - file.Readings.Count - file.Conditionals.Count;
-        var weights = without >= 0 && stated >= 0 ? candidate.Stated.WeightsWithout(candidate.States.Weights, stated) : candidate.Stated.Weights;
         var p = 0.0;
         for (var m = 0; m < weights.Length; m++)
             if ((candidate.States.Masks[m] >> bit & 1) != 0) p += weights[m];
-        if (without < 0 || stated >= 0 || without == candidate.Doubted) return p;
+        return p;
+    }
 
-        var (reading, margin) = without < file.Readings.Count ? (without, -1) : (-1, MarginOf(candidate, without - file.Readings.Count));
-        if (reading < 0 && margin < 0) return p;
-        var limit = file.Fouling[fouling].Fouling!.Limit;
-        var odds = Odds(FoulingStates.Past(candidate.Mode, candidate.States.Seen(bit), limit, reading, margin)) / Odds(candidate.States.Marginal[bit]) * Odds(p);
+    private double PastWithout(Candidate candidate, int fouling, int epoch, int without)
+    {
+        var stated = without - _file.Readings.Count - _file.Conditionals.Count;
+        if (stated >= 0) return Past(candidate, fouling, epoch, candidate.Stated.WeightsWithout(candidate.States.Weights, stated));
+        var p = Past(candidate, fouling, epoch, candidate.Stated.Weights);
+        if (without == candidate.Doubted) return p;
+        var bit = candidate.States.Bit(fouling, epoch);
+        if (!_oddsWithout.TryGetValue((candidate.Mode, bit, without), out var ratio))
+        {
+            ratio = OddsWithout(candidate, fouling, bit, without);
+            _oddsWithout.Add((candidate.Mode, bit, without), ratio);
+        }
+        var odds = ratio * Odds(p);
         return odds / (1 + odds);
+    }
+
+    private double OddsWithout(Candidate candidate, int fouling, int bit, int without)
+    {
+        var (reading, margin) = without < _file.Readings.Count ? (without, -1) : (-1, MarginOf(candidate, without - _file.Readings.Count));
+        if (reading < 0 && margin < 0) return 1;
+        var limit = _file.Fouling[fouling].Fouling!.Limit;
+        return Odds(FoulingStates.Past(candidate.Mode, candidate.States.Seen(bit), limit, reading, margin)) / Odds(candidate.States.Marginal[bit]);
     }
 
     private int MarginOf(Candidate candidate, int conditional)
@@ -83,12 +150,9 @@ internal sealed class Marginals(CaseFile file, IReadOnlyList<Candidate> candidat
         if (candidate.Bounds[conditional].Margin is null) return -1;
         var margin = 0;
         for (var k = 0; k < conditional; k++)
-            if (candidate.Bounds[k].Margin is not null && file.Readings.Count + k != candidate.Doubted) margin++;
+            if (candidate.Bounds[k].Margin is not null && _file.Readings.Count + k != candidate.Doubted) margin++;
         return margin;
     }
-
-    /// <summary>Evidence that can be left out, with its index.</summary>
-    public IEnumerable<(int Index, Evidence Evidence)> Evidence => Enumerable.Range(0, builder.Count).Select(i => (i, builder.EvidenceAt(i)));
 
     private static double Odds(double p) => Math.Clamp(p, 1e-9, 1 - 1e-9) / (1 - Math.Clamp(p, 1e-9, 1 - 1e-9));
 }

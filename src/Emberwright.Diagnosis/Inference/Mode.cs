@@ -17,6 +17,9 @@ internal sealed class Mode
 {
     private readonly Problem _problem;
     private readonly double[] _pull;
+    private readonly double[] _precision;
+    private readonly double[]?[] _influence;
+    private readonly (double Cavity, double[] Row, MarginPoint At)?[] _cavity;
     private readonly double[] _weighted;
 
     private Mode(Problem problem, Linearisation at, double[] mean, double misfit, Cholesky factor, bool reliable)
@@ -41,6 +44,10 @@ internal sealed class Mode
         LnEvidence = ln;
 
         _pull = new double[count];
+        _precision = new double[count];
+        Array.Fill(_precision, double.NaN);
+        _influence = new double[count][];
+        _cavity = new (double, double[], MarginPoint)?[problem.Margins.Count];
         _weighted = new double[count * n];
         var residual = new double[count];
         for (var i = 0; i < count; i++)
@@ -160,11 +167,14 @@ internal sealed class Mode
     /// <summary>uᵢ and Bᵢᵢ of a reading: its pull on the fit and the precision with which the rest predicts it.</summary>
     public (double Pull, double Precision) Of(int reading)
     {
-        var n = Mean.Length;
-        var count = _problem.Readings.Count;
-        var g = Influence(reading);
-        var own = _problem.Readings.Precision[reading * count + reading];
-        return (_pull[reading], Math.Max(own - Cholesky.Dot(_weighted.AsSpan(reading * n, n), g), 1e-12 * own));
+        if (double.IsNaN(_precision[reading]))
+        {
+            var n = Mean.Length;
+            var count = _problem.Readings.Count;
+            var own = _problem.Readings.Precision[reading * count + reading];
+            _precision[reading] = Math.Max(own - Cholesky.Dot(_weighted.AsSpan(reading * n, n), Influence(reading)), 1e-12 * own);
+        }
+        return (_pull[reading], _precision[reading]);
     }
 
     /// <summary>ln P(reading | all other evidence).</summary>
@@ -246,9 +256,11 @@ internal sealed class Mode
     }
 
     /// <summary>ΣJᵀR⁻¹e_i: how the unknowns follow a reading.</summary>
-    private double[] Influence(int reading) => Times(_weighted.AsSpan(reading * Mean.Length, Mean.Length));
+    private double[] Influence(int reading) => _influence[reading] ??= Times(_weighted.AsSpan(reading * Mean.Length, Mean.Length));
 
-    private (double Cavity, double[] Row, MarginPoint At) Cavity(int margin)
+    private (double Cavity, double[] Row, MarginPoint At) Cavity(int margin) => _cavity[margin] ??= CavityOf(margin);
+
+    private (double Cavity, double[] Row, MarginPoint At) CavityOf(int margin)
     {
         var n = Mean.Length;
         var row = At.MarginJacobian.AsSpan(margin * n, n).ToArray();

@@ -15,6 +15,8 @@ internal sealed class ModeLibrary
     private readonly Layout _layout;
     private readonly Prior _prior;
     private readonly ReadingSet _wide;
+    private readonly BoundTable _bounds;
+    private readonly List<FaultShift>[] _shifts;
     private readonly Dictionary<string, Mode?> _modes = new(StringComparer.Ordinal);
     private readonly Dictionary<Mode, FoulingStates> _states = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Candidate, Mode> _full = new(ReferenceEqualityComparer.Instance);
@@ -30,6 +32,14 @@ internal sealed class ModeLibrary
         _cache = new SolveCache(file.Model);
         _layout = layout;
         _prior = prior;
+        _bounds = new BoundTable(file);
+        _shifts =
+        [
+            .. file.Discrete.Select(fault => fault.Shifts
+                .Where(s => layout.Carrier(s.Parameter, 0) >= 0)
+                .Select(s => new FaultShift(s.Parameter, s.Mean, s.Sd, file.Plan.CuredIn(fault.Id)))
+                .ToList()),
+        ];
         var readings = file.Readings;
         _wide = readings.Widened(i => Noise.Unlisted(readings.Items[i].Observable.Measure, readings.Items[i].Value));
     }
@@ -54,24 +64,15 @@ internal sealed class ModeLibrary
     /// <summary>The fit under an unlisted cause: everything may be further off.</summary>
     public Mode? FitUnlisted() => Fitted([], _wide, null, Nothing.Mean);
 
-    /// <summary>Identifies how a set of faults acts on the fit.</summary>
-    public string Key(int[] faults) => Key(Shifts(faults), Bounds(faults));
-
-    /// <summary>Identifies the margins that join the fit under a set of faults.</summary>
-    public string MarginKey(int[] faults) => Key([], Bounds(faults));
-
     /// <summary>The fit under a set of faults; null when the stove has no solution there.</summary>
     public Mode? Fit(int[] faults, Mode start)
     {
-        var key = Key(faults);
+        var key = Key(Shifts(faults), Bounds(faults));
         if (_modes.TryGetValue(key, out var mode)) return mode;
         mode = Fitted(faults, _file.Readings, null, Start(faults, start));
         _modes.Add(key, mode);
         return mode;
     }
-
-    /// <summary>The fit already made for a set of faults, if any.</summary>
-    public Mode? Known(string key) => _modes.GetValueOrDefault(key);
 
     /// <summary>The linear answer under two faults at the better single's fit with the other's mean severity.</summary>
     public Mode? Extrapolate(int[] faults, Mode start)
@@ -98,36 +99,26 @@ internal sealed class ModeLibrary
     }
 
     /// <summary>What each meter reading and graded sign says under a set of faults.</summary>
-    public Bound[] Bounds(int[] faults) =>
-        [.. _file.Conditionals.Select(c => c.Under(_file.Present(faults, c.Evidence.Epoch)))];
+    public Bound[] Bounds(int[] faults) => _bounds.Of(faults);
 
     /// <summary>
     /// The shifts of a set of faults that some evidence can see. A shift that none can see leaves the fit alone, so that
     /// hypotheses which differ only in such shifts share a fit.
     /// </summary>
-    public IReadOnlyList<FaultShift> Shifts(int[] faults) => [.. AllShifts(faults).Where(s => _seen.Contains(s.Parameter))];
+    public IReadOnlyList<FaultShift> Shifts(int[] faults) => [.. faults.SelectMany(f => _shifts[f]).Where(s => _seen.Contains(s.Parameter))];
 
     /// <summary>A component's fit with all its shifts, also those that no evidence sees, for predicting what would.</summary>
     public Mode Full(Candidate candidate)
     {
-        var shifts = AllShifts(candidate.Hypothesis.Faults);
+        FaultShift[] shifts = [.. candidate.Hypothesis.Faults.SelectMany(f => _shifts[f])];
         var mode = candidate.Mode;
-        if (mode.Problem.Layout.Count - _layout.Count == shifts.Count) return mode;
+        if (mode.Problem.Layout.Count - _layout.Count == shifts.Length) return mode;
         if (_full.TryGetValue(candidate, out var full)) return full;
         var layout = _layout.With(shifts);
         full = mode.Padded(new Problem(_cache, layout, _prior.With(layout), mode.Problem.Readings, mode.Problem.Margins), _layout.Count);
         _full.Add(candidate, full);
         return full;
     }
-
-    private List<FaultShift> AllShifts(int[] faults) =>
-    [
-        .. from index in faults
-           let fault = _file.Discrete[index]
-           from shift in fault.Shifts
-           where _layout.Carrier(shift.Parameter, 0) >= 0
-           select new FaultShift(shift.Parameter, shift.Mean, shift.Sd, _file.Plan.CuredIn(fault.Id)),
-    ];
 
     private bool IsSeen(Parameter parameter)
     {

@@ -45,7 +45,7 @@ internal sealed class Search
             {
                 HypothesisKind.Nothing => nothing,
                 HypothesisKind.Unlisted => _library.FitUnlisted(),
-                HypothesisKind.Single => _library.Key(hypothesis.Faults) == _library.Key([]) ? nothing : _library.Fit(hypothesis.Faults, nothing),
+                HypothesisKind.Single => LeavesFitAlone(hypothesis.Faults) ? nothing : _library.Fit(hypothesis.Faults, nothing),
                 HypothesisKind.Pair => null,
             };
             if (mode is null) continue;
@@ -59,11 +59,8 @@ internal sealed class Search
     public IEnumerable<int> Pairs(IEnumerable<Hypothesis> hypotheses)
     {
         var singles = _candidates.Where(c => c.Hypothesis.Kind == HypothesisKind.Single).ToDictionary(c => c.Hypothesis.Faults[0]);
-        var keys = Enumerable.Range(0, _file.Discrete.Count).Select(f => _library.Key([f])).ToArray();
         var shifts = Enumerable.Range(0, _file.Discrete.Count).Select(f => _library.Shifts([f])).ToArray();
         var borders = new Dictionary<(Mode, int), Border>();
-        var plain = _library.Key([]);
-        var margins = Enumerable.Range(0, _file.Discrete.Count).Select(f => _library.MarginKey([f])).ToArray();
         var best = _candidates.Max(c => c.LnWeight);
         var done = 0;
         foreach (var hypothesis in hypotheses)
@@ -71,9 +68,15 @@ internal sealed class Search
             var (i, j) = (hypothesis.Faults[0], hypothesis.Faults[1]);
             singles.TryGetValue(i, out var a);
             singles.TryGetValue(j, out var b);
-            var candidate = keys[i] == plain || keys[j] == plain
-                ? Shared(hypothesis, a, b, keys)
-                : Joint(hypothesis, StartOf(hypothesis, a, b, margins), shifts, borders, best);
+            var bounds = _library.Bounds(hypothesis.Faults);
+            var fromA = a is not null && BoundTable.SameMargins(bounds, a.Bounds);
+            var fromB = b is not null && BoundTable.SameMargins(bounds, b.Bounds);
+            var candidate = fromA && shifts[j].Count == 0 ? _builder.Build(hypothesis, a!.Mode, singles: (a, b))
+                : fromB && shifts[i].Count == 0 ? _builder.Build(hypothesis, b!.Mode, singles: (a, b))
+                : fromA && (!fromB || a!.LnWeight >= b!.LnWeight) ? Joint(hypothesis, a!, j, (a, b), shifts, borders, best)
+                : fromB ? Joint(hypothesis, b!, i, (a, b), shifts, borders, best)
+                : _library.Fit(hypothesis.Faults, _library.Nothing) is { } mode ? _builder.Build(hypothesis, mode, singles: (a, b))
+                : null;
             if (candidate is not null)
             {
                 _candidates.Add(candidate);
@@ -108,44 +111,22 @@ internal sealed class Search
         }
     }
 
-    /// <summary>A pair of which at least one fault leaves the fit alone.</summary>
-    private Candidate? Shared(Hypothesis hypothesis, Candidate? a, Candidate? b, string[] keys)
-    {
-        var key = _library.Key(hypothesis.Faults);
-        var mode = key == keys[hypothesis.Faults[0]] ? a?.Mode
-            : key == keys[hypothesis.Faults[1]] ? b?.Mode
-            : _library.Known(key) ?? _library.Fit(hypothesis.Faults, a?.Mode ?? _library.Nothing);
-        return mode is null ? null : _builder.Build(hypothesis, mode);
-    }
+    private bool LeavesFitAlone(int[] faults) =>
+        _library.Shifts(faults).Count == 0 && BoundTable.SameMargins(_library.Bounds(faults), _library.Bounds([]));
 
-    /// <summary>The better single among those whose fit has the same margins as the pair's, with the fault still to be added.</summary>
-    private (Candidate Start, int Other)? StartOf(Hypothesis hypothesis, Candidate? a, Candidate? b, string[] margins)
+    /// <summary>A pair of faults that both act on the fit, from the fit of one of them.</summary>
+    private Candidate Joint(
+        Hypothesis hypothesis, Candidate start, int other, (Candidate?, Candidate?) singles, IReadOnlyList<FaultShift>[] shifts,
+        Dictionary<(Mode, int), Border> borders, double best)
     {
-        var (i, j) = (hypothesis.Faults[0], hypothesis.Faults[1]);
-        var both = _library.MarginKey(hypothesis.Faults);
-        var (fromA, fromB) = (a is not null && margins[i] == both, b is not null && margins[j] == both);
-        return (fromA, fromB) switch
-        {
-            (true, true) => a!.LnWeight >= b!.LnWeight ? (a, j) : (b, i),
-            (true, false) => (a!, j),
-            (false, true) => (b!, i),
-            (false, false) => null,
-        };
-    }
-
-    private Candidate? Joint(
-        Hypothesis hypothesis, (Candidate Start, int Other)? from, IReadOnlyList<FaultShift>[] shifts, Dictionary<(Mode, int), Border> borders, double best)
-    {
-        if (from is not { } start)
-            return _library.Fit(hypothesis.Faults, _library.Nothing) is { } mode ? _builder.Build(hypothesis, mode) : null;
-        var border = BorderOf(start.Start.Mode, start.Other, shifts, borders);
-        var screened = _builder.Build(hypothesis, start.Start.Mode, border.LnGain);
+        var border = BorderOf(start.Mode, other, shifts, borders);
+        var screened = _builder.Build(hypothesis, start.Mode, border.LnGain, singles: singles);
         if (!(screened.LnWeight - border.LnGain + border.LnBest > best - Window)) return screened;
 
-        if (_library.Extrapolate(hypothesis.Faults, start.Start.Mode) is not { } linear) return screened;
+        if (_library.Extrapolate(hypothesis.Faults, start.Mode) is not { } linear) return screened;
         var candidate = _builder.Build(hypothesis, linear);
         if (!(candidate.LnWeight > best - Window)) return candidate.LnWeight > screened.LnWeight ? candidate : screened;
-        return _library.Fit(hypothesis.Faults, start.Start.Mode) is { } fitted ? _builder.Build(hypothesis, fitted) : candidate;
+        return _library.Fit(hypothesis.Faults, start.Mode) is { } fitted ? _builder.Build(hypothesis, fitted) : candidate;
     }
 
     private static Border BorderOf(Mode mode, int fault, IReadOnlyList<FaultShift>[] shifts, Dictionary<(Mode, int), Border> borders)

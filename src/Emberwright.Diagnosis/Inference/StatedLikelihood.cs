@@ -36,7 +36,8 @@ internal sealed class StatedLikelihood
     /// <param name="faults">Discrete faults supposed.</param>
     /// <param name="states">Fouling past its limits after readings.</param>
     /// <param name="unlisted">True for a cause that is not listed.</param>
-    public static StatedLikelihood Of(CaseFile file, int[] faults, FoulingStates states, bool unlisted)
+    /// <param name="singles">The two singles of a pair, whose probabilities serve again where the other fault says nothing.</param>
+    public static StatedLikelihood Of(CaseFile file, int[] faults, FoulingStates states, bool unlisted, (Candidate? First, Candidate? Second) singles = default)
     {
         var signs = file.Stated;
         var each = new double[signs.Count][];
@@ -45,6 +46,11 @@ internal sealed class StatedLikelihood
         for (var s = 0; s < signs.Count; s++)
         {
             var (evidence, table, outcome) = signs[s];
+            if (Again(file, signs[s], s, states, singles) is { } again)
+            {
+                each[s] = again;
+                continue;
+            }
             var p = each[s] = new double[states.Masks.Length];
             known.Clear();
             for (var m = 0; m < p.Length; m++)
@@ -85,6 +91,16 @@ internal sealed class StatedLikelihood
         }
         for (var m = 0; m < weights.Length; m++) weights[m] /= sum;
         return weights;
+    }
+
+    private static double[]? Again(CaseFile file, StatedSign sign, int index, FoulingStates states, (Candidate? First, Candidate? Second) singles)
+    {
+        if (singles is not ({ } a, { } b)) return null;
+        var (i, j) = (a.Hypothesis.Faults[0], b.Hypothesis.Faults[0]);
+        if (file.Plan.CuredIn(file.Discrete[i].Id) <= sign.Evidence.Epoch || file.Plan.CuredIn(file.Discrete[j].Id) <= sign.Evidence.Epoch) return null;
+        if (ReferenceEquals(a.States, states) && !sign.Table.Concerns(j)) return a.Stated.Each[index];
+        if (ReferenceEquals(b.States, states) && !sign.Table.Concerns(i)) return b.Stated.Each[index];
+        return null;
     }
 
     private static StatedLikelihood Combine(double[] prior, double[][] each)
