@@ -1,26 +1,33 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using Emberwright.Diagnosis;
 using Emberwright.Reports.Pages;
+using Emberwright.Stove;
+using Emberwright.Stove.Faults;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
-using Emberwright.Visits.SigningOff;
 
 namespace Emberwright.Reports.FromVisit;
 
 /// <summary>What the customer's page says of a visit: may the stove be used, what was found, done, and is to be done.</summary>
-internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, SignOffReview review)
+internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, Func<string, ImmutableArray<byte>> pictureOf)
 {
     // From here a cause is said as found; below, the page says that it is not certain. Our own choice.
     private const double Likely = 0.5;
 
     private readonly NoticeBody? notice = visit.Of<NoticeBody>().LastOrDefault()?.Body is { Lifted: false } standing ? standing : null;
 
-    public Answer Answer => (notice, beliefs?.Stops) switch
+    /// <summary>A name or address; one kept apart from the journal is not printed as its reference.</summary>
+    public static string Known(string? words) => words is null ? "" : Blob.IsReference(words) ? "name withheld" : words;
+
+    public Answer Answer => (notice, beliefs?.Stops, visit.Seal) switch
     {
-        ({ } stands, _) => new(Use.No, Sentence(stands.Reason)),
-        (null, [var stop, ..]) => new(Use.No, Sentence(stop.Words)),
-        _ when visit.Seal is null => new(Use.NotDecided, "The visit is not closed yet."),
-        _ when review.Limitations.Count > 0 => new(Use.YesWithLimits, string.Join(' ', review.Limitations)),
-        _ => new(Use.Yes, "It was cleaned, measured and proved as this report shows."),
+        ({ } stands, _, _) => new(Use.No, PlainWords.Sentence(stands.Reason)),
+        (null, [var stop, ..], _) => new(Use.No, PlainWords.Sentence(stop.Words)),
+        (null, _, null) => new(Use.NotDecided, "The visit is not closed yet."),
+        (null, _, { Intact: false }) => new(Use.NotDecided, "The record behind this report was changed after it was signed. Ask us."),
+        _ when Limits.Length > 0 => new(Use.YesWithLimits, string.Join(' ', Limits)),
+        _ => new(Use.Yes, Reasons),
     };
 
     public IEnumerable<string> Found
@@ -29,9 +36,12 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, SignOffReview 
         {
             foreach (var complaint in visit.Of<ComplaintBody>()) yield return $"You told us: “{complaint.Body.Words}”";
             if (beliefs is null) yield break;
-            var causes = beliefs.Suspects.Where(s => s.Fault is not (Suspect.Nothing or Suspect.Unlisted) && s.AsFound >= Likely).Take(3).ToArray();
-            if (causes.Length > 0) yield return $"We found: {string.Join("; ", causes.Select(c => Lower(c.Name)))}.";
-            else if (beliefs.NoListedCauseFits) yield return "What we measured fits no cause that we know. We look further.";
+            var blocked = beliefs.Areas.Select(a => (a.Parameter, Words: PlainWords.Blocked(a))).Where(a => a.Words is not null).ToArray();
+            var causes = Causes(blocked.Select(b => b.Parameter)).ToArray();
+            if (blocked.Length > 0) yield return string.Join(' ', blocked.Select(b => b.Words));
+            if (causes.Length > 0) yield return $"We found: {PlainWords.List(causes)}.";
+            if (blocked.Length + causes.Length > 0) yield break;
+            if (beliefs.NoListedCauseFits) yield return "What we measured fits no cause that we know. We look further.";
             else if (visit.AsFound.Any() && beliefs.Comparisons.Where(c => c.Epoch == 0).All(c => c.Verdict == Verdict.In)) yield return "Everything we measured before the work was as it should be.";
             else if (visit.Of<ComplaintBody>().Any()) yield return "What we measured does not settle on one cause.";
         }
@@ -41,11 +51,15 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, SignOffReview 
     {
         get
         {
-            var done = visit.Of<ActionBody>().Where(a => a.Body.Done).Select(a => CatalogueWords.ActionName(a.Body.Action)).Distinct().ToArray();
-            if (done.Length > 0) yield return Sentence(string.Join(". ", done));
-            var parts = visit.Of<PartBody>().Where(p => p.Body.Use is null or "fitted").Select(p => p.Body.Part).ToArray();
-            if (parts.Length > 0) yield return $"Fitted: {string.Join(", ", parts)}.";
-            if (done.Length == 0 && visit.Readings.Count > 0) yield return "We measured the stove. Nothing was changed on it.";
+            var actions = visit.Of<ActionBody>().Where(a => a.Body.Done).Select(a => a.Body.Action).Distinct().ToArray();
+            var parts = visit.Of<PartBody>().Where(p => p.Body.Use is null or "fitted").Select(p => PlainWords.Lower(p.Body.Part)).ToArray();
+            List<string> said = [.. PlainWords.Work(actions)];
+            if (parts.Length > 0) said.Add($"Fitted: {PlainWords.List(parts)}.");
+            if (actions.Length > 0 && visit.AsLeft.Any()) said.Add("Measured the stove again afterwards.");
+            if (RoomCo is { } co)
+                said.Add(co < 1 ? "Measured carbon monoxide in the room while it ran, and found none." : $"Measured carbon monoxide in the room: {co.ToString("0", CultureInfo.InvariantCulture)} ppm.");
+            if (said.Count > 0) yield return string.Join(' ', said);
+            if (actions.Length == 0 && visit.Readings.Count > 0) yield return "We measured the stove. Nothing was changed on it.";
         }
     }
 
@@ -56,31 +70,71 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, SignOffReview 
             if (notice is not null || beliefs?.Stops.Count > 0)
             {
                 yield return "Do not plug it in, and do not burn anything in it.";
-                if (notice?.ReleasedBy is { } who) yield return $"It may be used again only after this was released by: {who}.";
+                if ((notice?.ReleasedBy ?? (beliefs?.Stops is [var first, ..] ? first.ReleasedBy : null)) is { Length: > 0 } who) yield return $"It may be used again only after this was released by: {PlainWords.Sentence(who)}";
             }
+
             if (visit.Of<HandoverBody>().LastOrDefault() is { } shown)
-                foreach (var thing in shown.Body.Shown) yield return Sentence(thing);
+                foreach (var thing in shown.Body.Shown) yield return PlainWords.Sentence(ObservableName.Capital(thing));
             yield return "Smell of smoke, or the CO alarm sounds? Everyone out, then the emergency number, then us.";
         }
     }
 
     public NextDue? Next => visit.Of<DueBody>().LastOrDefault()?.Body is { } due
-        ? new(due.On.ToString("d MMMM yyyy"), due.Basis ?? "", Likely: due.On)
+        ? new(due.On.ToString("d MMMM yyyy", CultureInfo.InvariantCulture), string.Join(' ', new[] { Purpose(due.For), due.Basis is null ? "" : PlainWords.Sentence(ObservableName.Capital(due.Basis)) }.Where(w => w.Length > 0)))
         : null;
 
     public IEnumerable<Signed> Signatures
     {
         get
         {
-            if (visit.Seal is { } seal) yield return new(visit.Call?.Technician ?? seal.Entry.Author, "technician", seal.Entry.At);
-            foreach (var signature in visit.Of<SignatureBody>())
+            var signatures = visit.Of<SignatureBody>().ToArray();
+            if (visit.Seal is { } seal && signatures.All(s => s.Body.Role != Role.Technician))
+                yield return new(visit.Call?.Technician ?? seal.Entry.Author, "technician", seal.Entry.At);
+            foreach (var signature in signatures)
                 yield return new(
-                    signature.Body.Name ?? visit.Customer?.Name ?? "", EnumWords.Of(signature.Body.Role),
-                    signature.Body.Absent ? null : signature.At, signature.Body.Absent);
+                    Known(signature.Body.Name ?? (signature.Body.Role == Role.Customer ? visit.Customer?.Name : visit.Call?.Technician)), EnumWords.Of(signature.Body.Role),
+                    signature.Body.Absent ? null : signature.At, signature.Body.Absent, signature.Body.Image is { } image ? pictureOf(image) : default);
         }
     }
 
-    private static string Sentence(string words) => words.Length == 0 || words[^1] is '.' or '!' or '?' ? words : words + ".";
+    // What the user must mind: work left undone, and readings left out of band with a consequence. Missing paper is no limit of use.
+    private string[] Limits =>
+    [
+        .. visit.Of<ActionBody>().Where(a => a.Body is { Done: false, Reason: NotDoneReason.NoAccess or NotDoneReason.OwnerRefused })
+            .Select(a => $"Not done: {PlainWords.Lower(CatalogueWords.ActionName(a.Body.Action))}, {NotDoneWords.Of(a.Body.Reason!.Value)}.").Distinct(),
+        .. visit.Of<ExplanationBody>().Select(e => e.Body).Where(e => e.Consequence is Consequence.UseLimited or Consequence.RestrictionRemains or Consequence.MarginReduced)
+            .Select(e => PlainWords.Sentence(e.Words ?? ExplanationWords.Of(e.Consequence!.Value))).Distinct(),
+    ];
 
-    private static string Lower(string words) => words.Length > 1 && char.IsUpper(words[0]) && !char.IsUpper(words[1]) ? char.ToLowerInvariant(words[0]) + words[1..] : words;
+    private string Reasons
+    {
+        get
+        {
+            List<string> clauses = [];
+            if (visit.Of<ActionBody>().Any(a => a.Body.Done && a.Body.Action.StartsWith("clean", StringComparison.Ordinal) || a.Body is { Done: true, Action: Diagnosis.Checks.ActionList.FullService })) clauses.Add("it is clean");
+            var left = beliefs?.Comparisons.Where(c => visit.AsLeft.Any(r => r.Id == c.Evidence)).ToArray() ?? [];
+            if (left.Any(c => c.Band.Observable.Measure == Measure.Pressure) && left.All(c => c.Verdict == Verdict.In)) clauses.Add("it draws as it should");
+            var proofs = visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => same.Last().Body.Outcome).ToArray();
+            if (proofs.Contains(ProofOutcome.Passed) && !proofs.Contains(ProofOutcome.Failed)) clauses.Add("its safety switches were tried and work");
+            if (RoomCo is < 1) clauses.Add("no carbon monoxide came into the room");
+            return clauses.Count > 0 ? ObservableName.Capital(PlainWords.List(clauses)) + "." : "It was looked over and measured as this report shows.";
+        }
+    }
+
+    // The highest reading in the room while it was left burning.
+    private double? RoomCo => visit.AsLeft.Where(r => r.Body is { Measure: Measure.CarbonMonoxide, Place: Places.Room }).Select(r => (double?)r.Body.Si).Max();
+
+    // Likely faults, without the fouling that is already said in plain words.
+    private IEnumerable<string> Causes(IEnumerable<Parameter> said) =>
+        from s in beliefs!.Suspects
+        where s.Fault is not (Suspect.Nothing or Suspect.Unlisted) && s.AsFound >= Likely
+        where FaultList.All.FirstOrDefault(f => f.Id == s.Fault)?.Fouling is not { } fouling || !said.Contains(fouling.Parameter)
+        select PlainWords.Lower(s.Name);
+
+    private static string Purpose(DueFor due) => due switch
+    {
+        DueFor.Service => "",
+        DueFor.Return => "We come back to finish this job.",
+        DueFor.FollowUp => "We call to ask how it runs.",
+    };
 }

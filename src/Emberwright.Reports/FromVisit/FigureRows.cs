@@ -3,6 +3,7 @@ using Emberwright.Diagnosis;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
 using Emberwright.Stove;
+using Emberwright.Stove.Faults;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
@@ -11,9 +12,9 @@ namespace Emberwright.Reports.FromVisit;
 /// <summary>The rows of the figures page.</summary>
 internal static class FigureRows
 {
-    private const double Listed = 0.02;
-    private const int MostSuspects = 5;
-    private const int MostReasons = 3;
+    private const double Listed = 0.03;
+    private const int MostSuspects = 4;
+    private const int MostReasons = 2;
 
     private static readonly Parameter[] Passages =
         [Parameter.AshPassages, Parameter.Exchanger, Parameter.Wheel, Parameter.Vent, Parameter.RoomAir, Parameter.BurnPot, Parameter.Intake];
@@ -21,7 +22,8 @@ internal static class FigureRows
     public static IEnumerable<AreaChange> Areas(Beliefs? beliefs, bool worked) =>
         from area in beliefs?.Areas ?? []
         where Passages.Contains(area.Parameter)
-        select new AreaChange(area.Name, Of(area.AsFound), worked ? Of(area.Now) : null);
+        orderby Array.IndexOf(Passages, area.Parameter)
+        select new AreaChange(area.Name, Of(area.AsFound), worked ? Of(area.Now) : null, Limit(area.Parameter));
 
     public static IEnumerable<ReadingRow> Readings(Visit visit, Beliefs? beliefs) =>
         visit.Readings.GroupBy(r => r.Body.Observable).Select(same => Row(visit, beliefs, same.Key, [.. same]));
@@ -79,7 +81,16 @@ internal static class FigureRows
             ? VerdictWord.Of(comparison.Verdict, reading.Body.Measure)
             : null;
 
-    private static Restriction? Of(Interval interval) => new(interval.Low, interval.Median, interval.High);
+    private static Restriction? Of(Interval interval)
+    {
+        if (!double.IsFinite(interval.Low + interval.Median + interval.High)) return null;
+        var likely = Math.Clamp(interval.Median, 0, 1);
+        return new(Math.Clamp(interval.Low, 0, likely), likely, Math.Clamp(interval.High, likely, 1));
+    }
+
+    // The fault's own limit: ln of the share left open.
+    private static double? Limit(Parameter parameter) =>
+        FaultList.All.Select(f => f.Fouling).FirstOrDefault(f => f?.Parameter == parameter) is { } fouling ? 1 - Math.Exp(fouling.Limit) : null;
 
     private static string Factor(double factor) => factor >= 10 ? factor.ToString("0") : factor >= 0.1 ? factor.ToString("0.0") : factor.ToString("0.00");
 }

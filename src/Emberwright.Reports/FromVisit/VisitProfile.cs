@@ -3,6 +3,7 @@ using Emberwright.Diagnosis;
 using Emberwright.Reports.Pictures;
 using Emberwright.Reports.Pictures.Profile;
 using Emberwright.Stove;
+using Emberwright.Stove.Patterns;
 using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Reports.FromVisit;
@@ -20,9 +21,10 @@ public static class VisitProfile
     /// <param name="moment">As found or as left.</param>
     /// <param name="last">Readings as left at the last visit, in Pa by place.</param>
     /// <param name="system">Units of the left axis.</param>
+    /// <param name="vacuumSwitch">The vacuum switch, shown while the blower runs; null shows none.</param>
     public static ProfileInput? Of(
         Condition condition, IReadOnlyList<Band> bands, IReadOnlyDictionary<string, double> readings, Moment moment,
-        IReadOnlyDictionary<string, double> last, UnitSystem system)
+        IReadOnlyDictionary<string, double> last, UnitSystem system, VacuumSwitch? vacuumSwitch = null)
     {
         var ports = Way
             .Select(port => (port.Place, port.Name, Band: bands.FirstOrDefault(b => b.Observable == new Observable(Measure.Pressure, port.Place, condition))))
@@ -38,12 +40,16 @@ public static class VisitProfile
             [
                 .. ports.Select(port => new ProfileStation(port.Place, port.Name, new PressureBand(port.Band!.Low, Math.Clamp(port.Band.Expected, port.Band.Low, port.Band.High), port.Band.High))
                 {
+                    ShortName = port.Place switch { Places.Firebox => "fire", Places.BlowerInlet => "blower", Places.Collar => "vent", _ => null },
                     ReadingPa = readings.TryGetValue(port.Place, out var read) ? read : null,
                     LastPa = last.TryGetValue(port.Place, out var left) ? left : null,
                 }),
             ],
             Parts = [.. Parts([.. ports.Select(port => port.Place)])],
             Moment = moment,
+            Thresholds = vacuumSwitch is { } s && condition.Blower == BlowerState.On && ports.Any(port => port.Place == s.SensePort)
+                ? [new ProfileThreshold(s.SensePort, -s.OpensPa, "vacuum switch")]
+                : [],
             Unit = pascal ? PressureUnit.Pascal : PressureUnit.InchOfWater,
             SecondUnit = pascal ? PressureUnit.InchOfWater : PressureUnit.Pascal,
         };

@@ -3,6 +3,7 @@ using Emberwright.Diagnosis;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
 using Emberwright.Stove;
+using Emberwright.Stove.Patterns;
 using Emberwright.Stove.Quantities;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
@@ -26,14 +27,16 @@ public static class VisitReport
     {
         ArgumentNullException.ThrowIfNull(visit);
         ArgumentNullException.ThrowIfNull(pictureOf);
+        // What was signed stays as it was signed, whatever the engine would say today.
+        if (visit.Seal is { } signed) beliefs = SealedBeliefs.Of(signed.Body.Figures) ?? beliefs;
         var kind = visit.Call?.VisitKind ?? VisitKind.Service;
         var review = SignOff.Review(visit, kind, beliefs?.Comparisons, beliefs?.Stops);
-        var customer = new CustomerPage(visit, beliefs, review);
+        var customer = new CustomerPage(visit, beliefs, pictureOf);
         return new ReportInput
         {
             Firm = new(visit.Call?.Firm ?? "", contact),
-            Customer = visit.Customer?.Name ?? "",
-            Address = visit.Customer?.Address ?? "",
+            Customer = CustomerPage.Known(visit.Customer?.Name),
+            Address = CustomerPage.Known(visit.Customer?.Address),
             Heading = $"{ObservableName.Capital(EnumWords.Of(kind))} report",
             At = visit.Seal?.Entry.At ?? (visit.Journal.Entries is [.., var last] ? last.At : default),
             Technician = visit.Call?.Technician ?? "",
@@ -54,13 +57,29 @@ public static class VisitReport
             Proofs = [.. visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => FigureRows.Proof(same.Last().Body))],
             Instruments = [.. visit.Of<InstrumentBody>().GroupBy(i => i.Body.Name, StringComparer.OrdinalIgnoreCase).Select(same => FigureRows.Instrument(same.Last().Body))],
             Parts = [.. visit.Of<PartBody>().Select(p => EntryWords.Of(p.Body))],
-            Limitations = [.. review.Limitations],
+            Limitations = [.. review.Limitations, .. SealLines(visit)],
             Sources = [.. Sources(beliefs)],
             Photos = [.. visit.Of<PhotoBody>().Select(p => new ReportPhoto(ObservableName.Capital(EntryWords.Of(p.Body)), pictureOf(p.Body.Photo)))],
             Seal = visit.Seal?.Body.Hash,
             EngineVersion = visit.Seal?.Body.Engine ?? engineVersion,
             Units = units,
         };
+    }
+
+    private static IEnumerable<string> SealLines(Visit visit)
+    {
+        if (visit.Seal is not { } seal) yield break;
+        if (!seal.Intact) yield return "What was sealed is no longer whole: entries are missing or changed.";
+        if (seal.Addenda.Count > 0)
+            yield return $"{seal.Addenda.Count} {(seal.Addenda.Count == 1 ? "entry" : "entries")} came after the visit was sealed and {(seal.Addenda.Count == 1 ? "is" : "are")} not part of it.";
+    }
+
+    // The pattern's switch; where its opening pressure was measured today, that one.
+    private static VacuumSwitch? SwitchOf(Visit visit)
+    {
+        if ((visit.Appliance is { } stove ? PatternLibrary.Find(stove.Pattern)?.Switch : null) is not { } listed) return null;
+        var tried = visit.Readings.LastOrDefault(r => r.Body is { Place: "switch-opens", Measure: Measure.Pressure });
+        return tried is null ? listed : listed with { OpensPa = Math.Abs(tried.Body.Si) };
     }
 
     private static string ApplianceLine(Visit visit)
@@ -103,7 +122,7 @@ public static class VisitReport
         var read = pressures.Where(r => r.Body.Condition == shown).GroupBy(r => r.Body.Place).ToDictionary(same => same.Key, same => same.Last().Body.Si);
         var last = (visit.Past?.LastAsLeft ?? []).Where(r => r.Measure == Measure.Pressure && r.Condition == shown)
             .GroupBy(r => r.Place).ToDictionary(same => same.Key, same => same.Last().Si);
-        return VisitProfile.Of(shown, beliefs.Bands, read, phase == Phase.AsFound ? Moment.Found : Moment.Left, last, units);
+        return VisitProfile.Of(shown, beliefs.Bands, read, phase == Phase.AsFound ? Moment.Found : Moment.Left, last, units, SwitchOf(visit));
     }
 
     private static IEnumerable<string> Sources(Beliefs? beliefs)
