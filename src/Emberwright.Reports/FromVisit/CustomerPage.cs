@@ -73,8 +73,17 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, Func<string, I
                 if ((notice?.ReleasedBy ?? (beliefs?.Stops is [var first, ..] ? first.ReleasedBy : null)) is { Length: > 0 } who) yield return $"It may be used again only after this was released by: {PlainWords.Sentence(who)}";
             }
 
-            if (visit.Of<HandoverBody>().LastOrDefault() is { } shown)
-                foreach (var thing in shown.Body.Shown) yield return PlainWords.Sentence(ObservableName.Capital(thing));
+            else
+            {
+                // Common practice, no source.
+                yield return "Scrape the burn pot before you light it, and keep the hopper lid shut.";
+                yield return "Ash can glow for a day: a metal bucket with a lid, outdoors, away from the house.";
+                if (visit.Of<HandoverBody>().LastOrDefault()?.Body is { Shown.Count: > 0 } handed)
+                    yield return $"As we showed you: {PlainWords.List(handed.Shown)}.";
+            }
+
+            if (visit.Of<HandoverBody>().LastOrDefault()?.Body.CoAlarmUntil is { } until)
+                yield return $"Your CO alarm is good until {until.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}; test it every week.";
             yield return "Smell of smoke, or the CO alarm sounds? Everyone out, then the emergency number, then us.";
         }
     }

@@ -32,6 +32,7 @@ public static class VisitReport
         var kind = visit.Call?.VisitKind ?? VisitKind.Service;
         var review = SignOff.Review(visit, kind, beliefs?.Comparisons, beliefs?.Stops);
         var customer = new CustomerPage(visit, beliefs, pictureOf);
+        var shownFirst = MostRead(visit, Phase.AsFound, null);
         return new ReportInput
         {
             Firm = new(visit.Call?.Firm ?? "", contact),
@@ -48,8 +49,8 @@ public static class VisitReport
             Next = customer.Next,
             Signatures = [.. customer.Signatures],
             Site = [.. SiteLines(visit)],
-            ProfileFound = ProfileOf(visit, beliefs, Phase.AsFound, units),
-            ProfileLeft = ProfileOf(visit, beliefs, Phase.AsLeft, units),
+            ProfileFound = ProfileOf(visit, beliefs, Phase.AsFound, shownFirst, units),
+            ProfileLeft = ProfileOf(visit, beliefs, Phase.AsLeft, shownFirst, units),
             Areas = [.. FigureRows.Areas(beliefs, visit.Epoch > 0)],
             Readings = [.. FigureRows.Readings(visit, beliefs)],
             Suspects = [.. FigureRows.Suspects(beliefs, visit.Epoch > 0)],
@@ -110,16 +111,17 @@ public static class VisitReport
         }
     }
 
-    // The condition with most pressures read; on equal terms fan only, which every stove can show.
-    private static Pictures.Profile.ProfileInput? ProfileOf(Visit visit, Beliefs? beliefs, Phase phase, UnitSystem units)
+    // The wanted condition if it was read; else the one with most pressures; on equal terms fan only, which every stove can show.
+    private static Condition? MostRead(Visit visit, Phase phase, Condition? wanted) => Pressures(visit, phase).GroupBy(r => r.Body.Condition)
+        .OrderByDescending(same => same.Key == wanted).ThenByDescending(same => same.Select(r => r.Body.Place).Distinct().Count()).ThenByDescending(same => same.Key == Condition.FanOnly)
+        .Select(same => (Condition?)same.Key).FirstOrDefault();
+
+    private static IEnumerable<Reading> Pressures(Visit visit, Phase phase) => visit.Readings.Where(r => r.Phase == phase && r.Body.Measure == Measure.Pressure);
+
+    private static Pictures.Profile.ProfileInput? ProfileOf(Visit visit, Beliefs? beliefs, Phase phase, Condition? wanted, UnitSystem units)
     {
-        if (beliefs is null) return null;
-        var pressures = visit.Readings.Where(r => r.Phase == phase && r.Body.Measure == Measure.Pressure).ToArray();
-        var condition = pressures.GroupBy(r => r.Body.Condition)
-            .OrderByDescending(same => same.Select(r => r.Body.Place).Distinct().Count()).ThenByDescending(same => same.Key == Condition.FanOnly)
-            .Select(same => (Condition?)same.Key).FirstOrDefault();
-        if (condition is not { } shown) return null;
-        var read = pressures.Where(r => r.Body.Condition == shown).GroupBy(r => r.Body.Place).ToDictionary(same => same.Key, same => same.Last().Body.Si);
+        if (beliefs is null || MostRead(visit, phase, wanted) is not { } shown) return null;
+        var read = Pressures(visit, phase).Where(r => r.Body.Condition == shown).GroupBy(r => r.Body.Place).ToDictionary(same => same.Key, same => same.Last().Body.Si);
         var last = (visit.Past?.LastAsLeft ?? []).Where(r => r.Measure == Measure.Pressure && r.Condition == shown)
             .GroupBy(r => r.Place).ToDictionary(same => same.Key, same => same.Last().Si);
         return VisitProfile.Of(shown, beliefs.Bands, read, phase == Phase.AsFound ? Moment.Found : Moment.Left, last, units, SwitchOf(visit));
