@@ -78,6 +78,7 @@ public static class CarbonMonoxideLimits
         Ambient("who-24h", 4 / 1.145, 4, 24, "WHO global air quality guidelines 2021, 24-hour mean"),
         Ambient("who-8h", 10 / 1.145, 10, 8, "WHO global air quality guidelines 2021, 8-hour mean (kept from earlier guidelines)"),
         Ambient("who-1h", 35 / 1.145, 35, 1, "WHO global air quality guidelines 2021, 1-hour mean (kept from earlier guidelines)"),
+        Ambient("who-15min", 100 / 1.145, 100, 0.25, "WHO global air quality guidelines 2021, 15-minute mean (kept from earlier guidelines)"),
         Ambient("epa-8h", 9, null, 8, "US EPA, National Ambient Air Quality Standards, 40 CFR 50.8"),
         Ambient("epa-1h", 35, null, 1, "US EPA, National Ambient Air Quality Standards, 40 CFR 50.8"),
         Workplace("osha-8h", 50, 8, "US OSHA, 29 CFR 1910.1000 table Z-1, 8-hour mean"),

@@ -64,6 +64,7 @@ public class FlueReportTests
         var ratio = report["oxygen-wet"].Value / report["oxygen-dry"].Value;
         var co = options.Basis == Basis.Dry ? report["carbon-monoxide-dry"].Value : report["carbon-monoxide-dry"].Value * ratio;
         Assert.Equal(options.CarbonMonoxidePpm!.Value, co, 1e-6);
+        Assert.Equal(100 * (1 - ratio), report["water-wet"].Value, 1e-9);
     });
 
     [Fact]
