@@ -46,6 +46,19 @@ public sealed class Posterior
         return _predictor.Predict(scenario, observable);
     }
 
+    /// <summary>What several numbers read now would be together under a scenario, as one normal.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="observables">What would be read; none of it electrical.</param>
+    /// <param name="mean">Receives the means in SI (CO in ln ppm).</param>
+    /// <param name="covariance">Receives the covariance, row by row.</param>
+    /// <returns>False when one of them cannot be predicted.</returns>
+    public bool Predict(Scenario scenario, IReadOnlyList<Observable> observables, Span<double> mean, Span<double> covariance)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(observables);
+        return _predictor.Predict(scenario, observables, mean, covariance);
+    }
+
     /// <summary>Probability of an outcome of a sign had now, under a scenario.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="sign">The sign.</param>

@@ -10,7 +10,7 @@ internal static class LookChecks
     [
         Look("read-code", "Read lamps, alarm and counters of the stove", 1, CheckNeeds.OnSite, ["code", "lamps"]),
         Look("watch-start", "Start it and watch: blower, igniter, feed motor, lamps", 4, FanOnly,
-            ["combustion-blower-run", "igniter-glow", "feed-pulse", "lamps"], Cautions.Hot),
+            ["combustion-blower-run", "igniter-glow", "feed-pulse", "feed-drop", "lamps"], Cautions.Hot),
         Look("watch-flame", "Watch the flame on high", 5, Fire, ["flame"], Cautions.Hot),
         Look("look-pot", "Look at the burn pot: seat, holes, what lies in it", 2, ColdOnSite, ["pot-seat", "pot-holes", "pot-content"], Cautions.Ash),
         Look("look-hopper", "Look into the hopper: fuel, hollow, dust", 2, CheckNeeds.OnSite, ["hopper", "pellet-look"], Cautions.Auger),

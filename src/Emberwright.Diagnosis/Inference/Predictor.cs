@@ -28,16 +28,65 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
     public IReadOnlyList<Predicted> Predict(Scenario scenario, Observable observable)
     {
         if (_circuit is not null && _circuit.Knows(observable.Measure, observable.Place)) return Electrical(scenario, observable);
-        var mode = library.Full(scenario.Candidate);
+        return Follow(scenario, observable) is { } line
+            ? [new Predicted(1, line.Mean, Math.Sqrt(line.Own + line.Shared + Spread(Conditioned(scenario).Covariance, line.Row)))]
+            : [];
+    }
+
+    /// <summary>
+    /// What several numbers read now would be together: they share the stove's unknowns, the gauge's offset and what the
+    /// model is off by at a place.
+    /// </summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="observables">What would be read; none of it electrical.</param>
+    /// <param name="mean">Receives the means.</param>
+    /// <param name="covariance">Receives the covariance, row by row.</param>
+    /// <returns>False when one of them cannot be predicted.</returns>
+    public bool Predict(Scenario scenario, IReadOnlyList<Observable> observables, Span<double> mean, Span<double> covariance)
+    {
+        var n = observables.Count;
+        var lines = new Line[n];
+        for (var i = 0; i < n; i++)
+        {
+            if (_circuit is not null && _circuit.Knows(observables[i].Measure, observables[i].Place) || Follow(scenario, observables[i]) is not { } line) return false;
+            lines[i] = line;
+            mean[i] = line.Mean;
+        }
+        var unknowns = Conditioned(scenario).Covariance;
+        for (var i = 0; i < n; i++)
+        {
+            for (var j = 0; j <= i; j++)
+            {
+                var common = observables[i].Measure == observables[j].Measure
+                    ? (observables[i].Measure == Measure.Pressure ? Noise.GaugeOffsetPa * Noise.GaugeOffsetPa : 0)
+                        + (observables[i].Place == observables[j].Place ? Offset(scenario, observables[i]) : 0)
+                    : 0;
+                var value = Spread(unknowns, lines[i].Row, lines[j].Row) + (i == j ? lines[i].Own + lines[i].Shared : Math.Min(common, Math.Min(lines[i].Shared, lines[j].Shared)));
+                covariance[i * n + j] = covariance[j * n + i] = value;
+            }
+        }
+        return true;
+    }
+
+    private static double Offset(Scenario scenario, Observable observable) =>
+        scenario.Candidate.Mode.Problem.Layout.IndexOf(UnknownKind.Offset, null, 0, observable.Measure, observable.Place) < 0
+            ? PriorTable.OffsetSd(observable.Measure) * PriorTable.OffsetSd(observable.Measure)
+            : 0;
+
+    /// <summary>A predicted number: its mean, its dependence on the unknowns, and the variance that they do not explain.</summary>
+    private readonly record struct Line(double Mean, double[] Row, double Own, double Shared);
+
+    private Line? Follow(Scenario scenario, Observable observable)
+    {
+        var mode = scenario.Candidate.Mode;
         var (mean, row) = Row(mode, Quantity.Of(file.Plan.Now, observable), asRead: true);
-        if (!double.IsFinite(mean)) return [];
+        if (!double.IsFinite(mean)) return null;
         var plain = observable.Measure == Measure.CarbonMonoxide ? Math.Exp(mean) : mean;
         var own = Noise.Own(observable, plain);
         var off = Noise.Model(observable, plain);
-        var variance = own * own + off * off;
-        if (observable.Measure == Measure.Pressure) variance += Noise.GaugeOffsetPa * Noise.GaugeOffsetPa;
-        if (mode.Problem.Layout.IndexOf(UnknownKind.Offset, null, 0, observable.Measure, observable.Place) < 0)
-            variance += PriorTable.OffsetSd(observable.Measure) * PriorTable.OffsetSd(observable.Measure);
+        var shared = Offset(scenario, observable);
+        if (observable.Measure == Measure.Pressure) shared += Noise.GaugeOffsetPa * Noise.GaugeOffsetPa;
+        var variance = own * own + off * off + shared;
 
         var readings = mode.Problem.Readings;
         var n = readings.Count;
@@ -56,10 +105,10 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
             variance -= weight * rho[i];
             for (var k = 0; k < follow.Length; k++) follow[k] -= weight * mode.At.Jacobian[i * follow.Length + k];
         }
-        var (shift, covariance) = Conditioned(scenario);
-        mean += Cholesky.Dot(follow, shift);
-        variance = Math.Max(variance, 0.5 * own * own) + Spread(covariance, follow);
-        return [new Predicted(1, mean, Math.Sqrt(variance))];
+        mean += Cholesky.Dot(follow, Conditioned(scenario).Shift);
+        variance = Math.Max(variance, 0.5 * own * own);
+        shared = Math.Min(shared, 0.9 * variance);
+        return new Line(mean, follow, variance - shared, shared);
     }
 
     /// <summary>Probability of an outcome of a sign had now.</summary>
@@ -198,13 +247,15 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
         return Skew.Between(value, variance, past ? double.NegativeInfinity : limit, past ? limit : double.PositiveInfinity);
     }
 
-    private static double Spread(double[] covariance, double[] row)
+    private static double Spread(double[] covariance, double[] row) => Math.Max(Spread(covariance, row, row), 0);
+
+    private static double Spread(double[] covariance, double[] a, double[] b)
     {
-        var n = row.Length;
+        var n = a.Length;
         var sum = 0.0;
         for (var k = 0; k < n; k++)
-            if (row[k] != 0) sum += row[k] * Cholesky.Dot(covariance.AsSpan(k * n, n), row);
-        return Math.Max(sum, 0);
+            if (a[k] != 0) sum += a[k] * Cholesky.Dot(covariance.AsSpan(k * n, n), b);
+        return sum;
     }
 
     private int IndexOf(Fault fault)

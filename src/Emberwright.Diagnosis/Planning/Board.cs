@@ -8,7 +8,8 @@ internal sealed class Board
 {
     private const int MostFaults = 64;
     private const double Seen = 0.5;
-    private const double PrepareMinutes = 1;
+    private const double UnplugMinutes = 1;
+    private const double OpenMinutes = 4;
     private const double WarmUpMinutes = 20;
 
     private readonly Catalogue _catalogue;
@@ -20,6 +21,7 @@ internal sealed class Board
     private readonly ulong[] _faultsOf;
     private readonly bool[] _known;
     private readonly string?[] _stepCheck;
+    private readonly bool _opened;
 
     public Board(Catalogue catalogue, Tariff tariff, IPredictive predictive, Situation situation)
     {
@@ -49,6 +51,7 @@ internal sealed class Board
         }
 
         _stepCheck = [.. check];
+        _opened = HasOpened();
         _known = [.. check.Select(id => id is not null && catalogue.Check(id) is { } c && c.Kind != CheckKind.Clean && situation.HasDone(c))];
         _plan = new RepairPlan(
             _faultsOf, [.. explanations.Select(e => e.Unlisted)],
@@ -69,12 +72,12 @@ internal sealed class Board
     {
         foreach (var check in _catalogue.Checks)
         {
-            if (Rules.Allow(check, _situation) && OutcomeTable.Of(check, _catalogue, _predictive) is { } outcomes) yield return Of(check, outcomes);
+            if (Rules.Allow(check, _catalogue, _situation) && OutcomeTable.Of(check, _catalogue, _predictive) is { } outcomes) yield return Of(check, outcomes);
         }
 
-        for (var f = 0; f < Faults.Count; f++)
+        foreach (var action in _catalogue.Actions.Where(a => a.Kind != RemedyKind.Clean && Holding(Mask(a.Cures)) >= Seen))
         {
-            if (Marginal[f] >= Seen && Faults[f].Fouling is null && Rules.AllowRemedy(Faults[f], _catalogue, _situation)) yield return Of(f);
+            if (Faults.Any(f => ActionList.CureOf(f.Id) == action.Id && Rules.AllowRemedy(f, _catalogue, _situation))) yield return Of(action);
         }
     }
 
@@ -132,12 +135,24 @@ internal sealed class Board
         return new Option(check.Id, check.Name, cost, minutes, total, check.Needs, check.Cautions, outcomes, null, check.Action);
     }
 
-    private Option Of(int f)
+    private Option Of(WorkAction action)
     {
-        var fault = Faults[f];
-        var cost = _tariff.Of(fault.Remedy);
-        var total = cost + _plan.ExpectedCost(_weights, 1UL << f, _known);
-        return new Option(ActionList.CureOf(fault.Id), fault.Remedy.Words, cost, fault.Remedy.Minutes, total, CheckNeeds.OnSite, fault.Remedy.Cautions, null, fault, ActionList.CureOf(fault.Id));
+        var mask = Mask(action.Cures);
+        var likely = Enumerable.Range(0, Faults.Count).Where(f => (mask >> f & 1) != 0).MaxBy(f => Marginal[f]);
+        var cost = _tariff.Of(Faults[likely].Remedy);
+        var total = cost + _plan.ExpectedCost(_weights, mask, _known);
+        return new Option(action.Id, Faults[likely].Remedy.Words, cost, action.Minutes, total, CheckNeeds.OnSite, action.Cautions, null, Faults[likely], action.Id);
+    }
+
+    private double Holding(ulong mask)
+    {
+        var p = 0.0;
+        for (var k = 0; k < _weights.Length; k++)
+        {
+            if ((_faultsOf[k] & mask) != 0) p += _weights[k];
+        }
+
+        return p;
     }
 
     private bool[] Known(string check)
@@ -154,7 +169,11 @@ internal sealed class Board
     }
 
     private double Preparation(CheckNeeds needs) =>
-        (needs.HasFlag(CheckNeeds.Unplugged) ? PrepareMinutes : 0) + (needs.HasFlag(CheckNeeds.Burning) && !Burned() ? WarmUpMinutes : 0);
+        (needs.HasFlag(CheckNeeds.Unplugged) ? UnplugMinutes : 0)
+        + (needs.HasFlag(CheckNeeds.PanelsOff) && !_opened ? OpenMinutes : 0)
+        + (needs.HasFlag(CheckNeeds.Burning) && !Burned() ? WarmUpMinutes : 0);
+
+    private bool HasOpened() => _catalogue.Checks.Any(c => c.Needs.HasFlag(CheckNeeds.PanelsOff) && _situation.HasDone(c));
 
     private bool Burned() => _situation.Evidence.OfType<ReadingEvidence>()
         .Any(e => e.Epoch == _situation.Epoch && e.Observable.Condition.Fire is Stove.FireState.High or Stove.FireState.Low);

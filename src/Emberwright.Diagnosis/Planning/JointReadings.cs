@@ -13,32 +13,20 @@ internal sealed class JointReadings
 
     private JointReadings(double[][] mean, Cholesky[] root, int n) => (_mean, _root, _value, _z) = (mean, root, new double[n], new double[n]);
 
-    /// <summary>Sets up the readings that can be predicted under every explanation; null when there are none.</summary>
+    /// <summary>Sets up the readings; null when one of them cannot be predicted.</summary>
     public static JointReadings? Of(IReadOnlyList<Observable> reads, IPredictive predictive)
     {
-        var k = predictive.Explanations.Count;
-        var all = reads.Count;
-        var (mean, cov) = (new double[k][], new double[k][]);
-        var known = Enumerable.Repeat(true, all).ToArray();
-        for (var e = 0; e < k; e++)
-        {
-            predictive.Predict(e, reads, mean[e] = new double[all], cov[e] = new double[all * all]);
-            for (var i = 0; i < all; i++) known[i] &= !double.IsNaN(mean[e][i]);
-        }
-
-        var kept = Enumerable.Range(0, all).Where(i => known[i]).ToArray();
-        if (kept.Length == 0) return null;
+        var (k, n) = (predictive.Explanations.Count, reads.Count);
+        var mean = new double[k][];
         var root = new Cholesky[k];
+        var covariance = new double[n * n];
         for (var e = 0; e < k; e++)
         {
-            var (m, c) = (mean[e], cov[e]);
-            mean[e] = [.. kept.Select(i => ReadingRanges.Finite(m[i], 1).Mean)];
-            double[] small = [.. from i in kept from j in kept select Entry(m, c, all, i, j)];
-            root[e] = Cholesky.Factor(small, kept.Length)
-                ?? throw new ArgumentException($"The predicted covariance of {string.Join(", ", reads.Select(r => r.Place))} is not positive definite.", nameof(predictive));
+            if (!predictive.Predict(e, reads, mean[e] = new double[n], covariance)) return null;
+            root[e] = Root(covariance, n);
         }
 
-        return new JointReadings(mean, root, kept.Length);
+        return new JointReadings(mean, root, n);
     }
 
     /// <summary>Draws the readings under one explanation and multiplies their density under each into the likelihoods.</summary>
@@ -60,9 +48,16 @@ internal sealed class JointReadings
         for (var e = 0; e < likelihood.Length; e++) likelihood[e] *= Math.Exp(Math.Max(ln[e] - best, -30));
     }
 
-    private static double Entry(double[] mean, double[] covariance, int n, int i, int j)
+    /// <summary>Square root of a covariance; one that approximations have made indefinite is drawn towards its diagonal.</summary>
+    private static Cholesky Root(double[] covariance, int n)
     {
-        if (Math.Abs(mean[i]) < ReadingRanges.Open && Math.Abs(mean[j]) < ReadingRanges.Open) return covariance[i * n + j] + (i == j ? 1e-9 : 0);
-        return i == j ? 1 : 0;
+        while (true)
+        {
+            if (Cholesky.Factor(covariance, n) is { } root) return root;
+            for (var i = 0; i < n; i++)
+            {
+                for (var j = 0; j < n; j++) covariance[i * n + j] = i == j ? Math.Max(covariance[i * n + j], 1e-9) : 0.8 * covariance[i * n + j];
+            }
+        }
     }
 }

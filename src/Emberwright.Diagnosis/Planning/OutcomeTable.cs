@@ -3,7 +3,7 @@
 // Several readings or signs: a fixed set of S results drawn by the explanations' weights, each with its likelihoods.
 // Symbols: m, s mean and standard deviation of the reading under an explanation; a, b ends of a range.
 // Validity: any check with at least one predictable reading or sign.
-// Assumptions: readings are jointly normal under one explanation, signs independent of them.
+// Assumptions: more than two readings are jointly normal under one explanation; one or two, and signs, are independent there.
 // Source: common practice, no source; for the drawn set: importance sampling from the predictive mixture.
 // Worked: two explanations at 0 ± 1 and 10 ± 1: one cut at 5, outcome tables (1, 0) and (0, 1) to 3e-7.
 using Emberwright.Diagnosis.Checks;
@@ -15,6 +15,9 @@ internal sealed class OutcomeTable
 {
     private const int Most = 24;
     private const int Draws = 32;
+
+    /// <summary>Up to so many readings are cut into ranges one by one; more are drawn together.</summary>
+    private const int MostApart = 2;
 
     private OutcomeTable(List<double[]> likelihood, List<string> words, bool drawn)
     {
@@ -34,7 +37,7 @@ internal sealed class OutcomeTable
     public static OutcomeTable? Of(Check check, Catalogue catalogue, IPredictive predictive)
     {
         var parts = Parts(check, catalogue, predictive);
-        var joint = check.Reads.Count > 1 ? JointReadings.Of(check.Reads, predictive) : null;
+        var joint = check.Reads.Count > MostApart ? JointReadings.Of(check.Reads, predictive) : null;
         if (parts.Count == 0 && joint is null) return null;
         var size = parts.Aggregate(1L, (n, p) => n * p.Count);
         return joint is null && size <= Most ? Product(parts) : Draw(check.Id, parts, joint, predictive);
@@ -49,12 +52,23 @@ internal sealed class OutcomeTable
             var sign = catalogue.Sign(id)!;
             var p = new double[k][];
             for (var e = 0; e < k; e++) predictive.Predict(e, id, p[e] = new double[sign.Outcomes.Count]);
-            parts.Add(new Part([.. sign.Outcomes.Select(o => o.Words)], p));
+            if (Tells(p)) parts.Add(new Part([.. sign.Outcomes.Select(o => o.Words)], p));
         }
 
-        if (check.Reads.Count == 1 && ReadingRanges.Of(check.Reads[0], predictive) is { } ranges) parts.Add(ranges);
+        if (check.Reads.Count <= MostApart)
+        {
+            foreach (var read in check.Reads)
+            {
+                if (ReadingRanges.Of(read, predictive, check.Reads.Count == 1 ? 5 : 3) is { } ranges) parts.Add(ranges);
+            }
+        }
+
         return parts;
     }
+
+    /// <summary>True when the explanations differ in what they make of it.</summary>
+    private static bool Tells(double[][] byExplanation) =>
+        byExplanation.Any(p => p.Zip(byExplanation[0]).Any(x => Math.Abs(x.First - x.Second) > 0.01));
 
     private static OutcomeTable Product(List<Part> parts)
     {

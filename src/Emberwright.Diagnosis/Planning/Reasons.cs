@@ -17,7 +17,7 @@ internal static class Reasons
         var pair = Separated(suspects, outcomes, board);
         var text = pair is { } p
             ? $"Because it separates {Name(board, p.A)} from {Name(board, p.B)} in {Minutes(option.Minutes)}"
-            : suspects.Count > 0 ? $"Because it tells most about {Name(board, suspects[0])} for {Minutes(option.Minutes)}"
+            : Settled(outcomes, board) is { } f ? $"Because it settles {Name(board, f)} in {Minutes(option.Minutes)}"
             : $"Because it tells most for {Minutes(option.Minutes)}";
         return text + Ruled(suspects, outcomes, board) + ".";
     }
@@ -42,6 +42,25 @@ internal static class Reasons
                     if (best is null || worth > most) (best, most) = ((a, b), worth);
                 }
             }
+        }
+
+        return best;
+    }
+
+    /// <summary>The fault whose probability the results move most.</summary>
+    private static int? Settled(OutcomeTable outcomes, Board board)
+    {
+        var (best, most) = ((int?)null, 0.0);
+        for (var f = 0; f < board.Faults.Count; f++)
+        {
+            var moved = 0.0;
+            foreach (var likelihood in outcomes.Likelihood)
+            {
+                var after = board.After(likelihood, out var p);
+                moved += (outcomes.Drawn ? 1.0 / outcomes.Likelihood.Count : p) * Math.Abs(board.Of(f, after) - board.Marginal[f]);
+            }
+
+            if (moved > most) (best, most) = (f, moved);
         }
 
         return best;

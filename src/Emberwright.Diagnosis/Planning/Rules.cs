@@ -5,21 +5,23 @@ namespace Emberwright.Diagnosis.Planning;
 
 /// <summary>
 /// What may be offered at all, whatever it would save. Common practice, no source: nothing before its making-safe step, no
-/// part replaced before it is measured or its place cleaned, no limit reset before its cause has been looked for, no second asking.
+/// part replaced before it is measured or its place cleaned, no limit reset before its cause has been looked for, no second
+/// asking, and on site nobody is asked what can be seen.
 /// </summary>
 internal static class Rules
 {
     /// <summary>Signs that show why a limit opened; one of them must be known before a reset is offered.</summary>
     private static readonly IReadOnlyList<string> WhyHot =
-        ["room-air-look", "room-blower-run", "exchanger-coat", "warm-air-change", "pump-feel", "return-pipe", "bleed", "settings", "feed-tube-look"];
+        ["room-air-look", "room-blower-run", "exchanger-coat", "pump-feel", "return-pipe", "bleed", "feed-tube-look"];
 
     private static readonly IReadOnlyList<string> Resets = ["reset-high-limit", ActionList.CureOf("high-limit-tripped"), ActionList.CureOf("safety-thermostat-tripped")];
 
     /// <summary>True when a check may be offered now.</summary>
-    public static bool Allow(Check check, Situation now)
+    public static bool Allow(Check check, Catalogue catalogue, Situation now)
     {
         if (now.Knows(check)) return false;
         if (!now.OnSite) return check.Needs == CheckNeeds.None;
+        if (check.Kind == CheckKind.Ask && check.Signs.All(s => catalogue.Checks.Any(c => c.Kind == CheckKind.Look && c.Signs.Contains(s)))) return false;
         if (check.Needs.HasFlag(CheckNeeds.Burning) && !now.CanBurn) return false;
         return !Resets.Contains(check.Id) || CauseLookedFor(now);
     }

@@ -28,17 +28,13 @@ public sealed record Situation(
             && check.Reads.All(r => Evidence.OfType<ReadingEvidence>().Any(e => e.Observable == r && e.Epoch == now));
     }
 
-    /// <summary>True when at least one thing the check shows is known as of now: it has been done, perhaps in part.</summary>
+    /// <summary>True when a check has been done as of now: all its readings are known, or at least one of its signs when it reads nothing.</summary>
     /// <param name="check">The check.</param>
     public bool HasDone(Check check)
     {
         var now = Epoch;
-        return Evidence.Any(e => e.Epoch == now && e switch
-        {
-            SignEvidence s => check.Signs.Contains(s.Sign),
-            ReadingEvidence r => check.Reads.Contains(r.Observable),
-            ActionEvidence a => a.Action == check.Action,
-            _ => false,
-        });
+        return check.Reads.Count > 0
+            ? check.Reads.All(r => Evidence.OfType<ReadingEvidence>().Any(e => e.Observable == r && e.Epoch == now))
+            : check.Signs.Any(s => Evidence.OfType<SignEvidence>().Any(e => e.Sign == s && e.Epoch == now));
     }
 }
