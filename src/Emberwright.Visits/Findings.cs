@@ -90,7 +90,7 @@ public sealed record Findings(
             }
 
             var situation = new Situation(evidence, beliefs.Stops, IsOnSite(visit), IsMadeSafe(visit));
-            var next = new Planner(catalogue, Tariff.Default).Next(new PosteriorPredictive(posterior, catalogue), situation);
+            var next = new Planner(catalogue, Tariff.Default).Next(posterior, situation);
             yield return (progress, new Findings(visit, stove, catalogue, evidence, beliefs, next, problems));
         }
     }
