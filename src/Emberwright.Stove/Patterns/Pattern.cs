@@ -1,4 +1,7 @@
 using Emberwright.Stove.Air;
+using Emberwright.Stove.Controls;
+using Emberwright.Stove.Controls.Sequence;
+using Emberwright.Stove.Controls.Wirings;
 using Emberwright.Stove.Fire;
 
 namespace Emberwright.Stove.Patterns;
@@ -53,6 +56,14 @@ public sealed record Pattern
 
     /// <summary>True when combustion air always comes from outdoors, whatever the site says.</summary>
     public bool IsSealed { get; init; }
+
+    /// <summary>How its controls are wired.</summary>
+    /// <exception cref="CircuitException">No wiring is known for this pattern.</exception>
+    public Wiring Wiring => WiringLibrary.For(Id);
+
+    /// <summary>Its board's sequence.</summary>
+    /// <exception cref="CircuitException">No program is known for this pattern.</exception>
+    public BurnProgram Program => ProgramLibrary.For(Id);
 
     /// <summary>Keeps a pressure by changing the combustion blower's speed; null when the speed is fixed per level.</summary>
     public PressureControl? Control { get; init; }

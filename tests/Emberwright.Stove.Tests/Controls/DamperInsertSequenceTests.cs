@@ -91,7 +91,7 @@ public class DamperInsertSequenceTests
     {
         var run = Run(With(ComponentIds.Igniter, ComponentState.LeakingToEarth, leakOhm: 1));
         Assert.True(run.FuseBlown);
-        Assert.Equal(BurnState.NoPower, run.FinalState);
+        Assert.Equal((BurnOutcome.Dead, BurnState.NoPower), (run.Outcome, run.FinalState));
         Assert.True(run.Events.First(e => e.Words == "The fuse goes.").TimeS >= Program.PurgeS);
     }
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Emberwright.Stove.Controls.Wirings;
-
 namespace Emberwright.Stove.Controls.Sequence;
 
 /// <summary>Runs the burn sequence of a virtual stove: its air, fire and heat drive its own board.</summary>
@@ -14,7 +11,7 @@ public static class BurnForecast
     /// <exception cref="CircuitException">The pattern has no wiring, or a component is unknown.</exception>
     public static BurnRun Run(VirtualStove stove, ReadOnlySpan<double> parameters, BurnScenario scenario, double durationS)
     {
-        var wiring = WiringLibrary.For(stove.Pattern.Id);
+        var wiring = stove.Pattern.Wiring;
         var thermocouple = wiring.Components.OfType<Thermocouple>().FirstOrDefault();
         var drivers = new LaggedDrivers(new VirtualSteadyStove(stove, parameters, thermocouple?.HighFireV), Lags(stove));
         return BurnSequence.Run(wiring, Program(stove), drivers, With(scenario, parameters, wiring.Mains.NominalV), durationS);
@@ -36,7 +33,7 @@ public static class BurnForecast
     // Card before pattern: what this model's switch is rated at.
     private static BurnProgram Program(VirtualStove stove)
     {
-        var program = ProgramLibrary.For(stove.Pattern.Id);
+        var program = stove.Pattern.Program;
         var closes = stove.Card?.SwitchClosesPa ?? stove.Pattern.Switch.ClosesPa;
         var opens = stove.Card?.SwitchOpensPa ?? stove.Pattern.Switch.OpensPa;
         return program with

@@ -42,7 +42,7 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
         InputException.Require(draws, 1, 100_000, "simulated starts", "", "A few hundred are enough.");
         var outcomes = new Dictionary<BurnOutcome, int>();
         var alarms = new Dictionary<string, int>(StringComparer.Ordinal);
-        var scenario = new BurnScenario { Changes = [.. fault?.Circuit ?? []] };
+        var scenario = new BurnScenario { Changes = [.. fault?.Circuit ?? []], Automatic = ConcernsThermostat(fault) };
         for (var i = 0; i < draws; i++)
         {
             var parameters = background?.Invoke(random) ?? CleanStove(stove, random);
@@ -55,6 +55,9 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
             outcomes.ToImmutableDictionary(o => o.Key, o => (double)o.Value / draws),
             alarms.ToImmutableDictionary(a => a.Key, a => (double)a.Value / draws));
     }
+
+    private static bool ConcernsThermostat(Fault? fault) =>
+        fault?.Circuit.Any(c => c.Component.StartsWith("thermostat", StringComparison.Ordinal)) ?? false;
 
     // Where the circuit already says what a load does, the same fault's shift of that load would count it twice.
     private static IEnumerable<ParameterShift> Shifts(Fault? fault) => (fault?.Shifts ?? []).Where(s => s.Parameter switch

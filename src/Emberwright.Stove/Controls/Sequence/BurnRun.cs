@@ -5,7 +5,7 @@ namespace Emberwright.Stove.Controls.Sequence;
 /// <summary>How a run of the sequence ended, as the customer would tell it.</summary>
 public enum BurnOutcome
 {
-    /// <summary>Nothing at all: the board is dead.</summary>
+    /// <summary>The board is dead, from the start or since the fuse went.</summary>
     Dead,
     /// <summary>The board waits; it sees no call for heat.</summary>
     NeverStarts,

@@ -2,7 +2,7 @@
 // Equation: each step (1) contacts move with what they sense, (2) the board decides by what it senses, (3) the circuit says which
 //   loads really run, (4) the stove answers. No time of any event is given in advance.
 // Symbols: step Δt (s).
-// Validity: Δt well below the shortest lag (default 5 s against 60 s).
+// Validity: Δt well below the shortest lag (here 10 s against 60 s).
 // Assumptions: feed is taken as its mean over pulses; a blown fuse stays blown.
 // Source: common practice, no source.
 // Worked value: none published; the parts are checked one by one (contacts, circuit, lags).
@@ -14,7 +14,7 @@ namespace Emberwright.Stove.Controls.Sequence;
 /// <summary>Runs the burn sequence of a pattern on a stove, sound or at fault.</summary>
 public static class BurnSequence
 {
-    private const double StepS = 5;
+    private const double StepS = 10;
     private const double SampleS = 30;
     private const double LeastFedS = 30;
 
@@ -23,7 +23,7 @@ public static class BurnSequence
     /// <param name="program">The board's sequence.</param>
     /// <param name="drivers">How the stove answers.</param>
     /// <param name="scenario">What is wrong and what is wanted.</param>
-    /// <param name="durationS">Length of the run, s; 5 … 86 400.</param>
+    /// <param name="durationS">Length of the run, s; 10 … 86 400.</param>
     /// <exception cref="CircuitException">A component or setting is missing or unknown; the message names it.</exception>
     public static BurnRun Run(Wiring wiring, BurnProgram program, ISequenceDrivers drivers, BurnScenario scenario, double durationS)
     {

@@ -46,7 +46,8 @@ internal sealed class Course(BurnProgram program)
 
     private BurnOutcome Judge(BoardMemory memory, bool wantedAtEnd, double leastFedS)
     {
-        if (!_started) return memory.State == BurnState.NoPower ? BurnOutcome.Dead : BurnOutcome.NeverStarts;
+        if (memory.State == BurnState.NoPower) return BurnOutcome.Dead;
+        if (!_started) return BurnOutcome.NeverStarts;
         if (_fedS < leastFedS) return BurnOutcome.NoFeed;
         if (!_lit) return BurnOutcome.NeverLights;
         if (!_proved) return wantedAtEnd && _burningAtEnd && memory.Alarm is null ? BurnOutcome.Runs : BurnOutcome.LightsThenStops;

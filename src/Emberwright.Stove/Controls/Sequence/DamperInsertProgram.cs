@@ -14,7 +14,7 @@ public static class DamperInsertProgram
         Pattern = "damper-insert",
         PurgeS = 60,
         IgniterS = 15 * 60,
-        StartFeedShare = 0.45,
+        StartFeedShare = 0.5,
         LowFeedShare = 0.53,
         Proof = new ProofOfFire(ProofKind.Disc, Wirings.DamperInsertWiring.ProofTimeS, double.NaN, double.NaN, 60),
         Settings =

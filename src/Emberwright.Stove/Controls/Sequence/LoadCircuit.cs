@@ -12,6 +12,8 @@ internal sealed class LoadCircuit
     private readonly CircuitChange[] _changes;
     private readonly Dictionary<ControlState, (RunningLoads Running, bool FuseBlown)> _known = [];
 
+    private (ControlState? State, (RunningLoads Running, bool FuseBlown) Answer) _last;
+
     internal LoadCircuit(Wiring wiring, BurnProgram program, BurnScenario scenario)
     {
         _wiring = wiring;
@@ -59,6 +61,14 @@ internal sealed class LoadCircuit
     }
 
     private (RunningLoads Running, bool FuseBlown) Known(ControlState state)
+    {
+        if (state == _last.State) return _last.Answer;
+        var answer = Solved(state);
+        _last = (state, answer);
+        return answer;
+    }
+
+    private (RunningLoads Running, bool FuseBlown) Solved(ControlState state)
     {
         if (_known.TryGetValue(state, out var known)) return known;
         var solved = Solve(state);
