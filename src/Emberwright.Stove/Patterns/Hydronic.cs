@@ -61,7 +61,7 @@ public static class Hydronic
             new Port(Places.BlowerInlet, "blower inlet", "blower-inlet", 0.15),
             new Port(Places.Collar, "vent collar", "collar", 0.25, 5.03e-3, "vent"),
         ],
-        Switch = new VacuumSwitch(Places.Firebox, 18, 13, Origin.Memory),
+        Switch = new VacuumSwitch(Places.Firebox, 12, 8, Origin.Memory),
         Lags = new Lags(150, 600, 90, 90, Origin.Memory),
         Ratings =
         [

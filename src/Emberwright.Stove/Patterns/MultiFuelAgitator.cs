@@ -61,7 +61,7 @@ public static class MultiFuelAgitator
             new Port(Places.BlowerInlet, "blower inlet", "blower-inlet", 0.15),
             new Port(Places.Collar, "vent collar", "collar", 0.25, 4.54e-3, "vent"),
         ],
-        Switch = new VacuumSwitch(Places.Firebox, 15, 10, Origin.Memory),
+        Switch = new VacuumSwitch(Places.Firebox, 12.5, 8.7, Origin.Memory),
         Lags = new Lags(150, 420, 90, 90, Origin.Memory),
         Ratings =
         [

@@ -63,7 +63,7 @@ public static class Underfed
             new Port(Places.BlowerInlet, "blower inlet", "blower-inlet", 0.15),
             new Port(Places.Collar, "vent collar", "collar", 0.25, 4.54e-3, "vent"),
         ],
-        Switch = new VacuumSwitch(Places.Firebox, 25, 17, Origin.Memory),
+        Switch = new VacuumSwitch(Places.Firebox, 12, 8, Origin.Memory),
         Lags = new Lags(150, 420, 90, 90, Origin.Memory),
         Ratings =
         [

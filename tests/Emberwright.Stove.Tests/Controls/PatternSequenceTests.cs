@@ -45,6 +45,19 @@ public class PatternSequenceTests
 
     [Theory]
     [MemberData(nameof(Patterns))]
+    public void A_tripped_contact_with_a_button_stays_open_until_it_is_pressed(string pattern)
+    {
+        foreach (var contact in WiringLibrary.For(pattern).Components.OfType<Interlock>().Where(c => c.Reset == ResetKind.Manual))
+        {
+            var tripped = new BurnScenario { Tripped = [contact.Id] };
+            Assert.Equal(BurnOutcome.NoFeed, Run(pattern, tripped).Outcome);
+            Assert.Equal([contact.Id], Run(pattern, tripped).Tripped);
+            Assert.Equal(BurnOutcome.Runs, Run(pattern, tripped with { ButtonsPressed = [contact.Id] }).Outcome);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Patterns))]
     public void A_dead_board_output_or_plug_stops_its_load(string pattern)
     {
         Assert.Equal(BurnOutcome.NoFeed, Run(pattern, With(ComponentIds.FeedOutput, ComponentState.Open)).Outcome);

@@ -25,6 +25,21 @@ public class VirtualStoveSequenceTests
         Assert.InRange(run.Samples[^1].Readings.ExhaustC, 140, 230);
     }
 
+    public static TheoryData<string> Patterns() => [.. PatternLibrary.All.Select(p => p.Id)];
+
+    [Theory]
+    [MemberData(nameof(Patterns))]
+    public void Every_clean_pattern_lights_proves_and_burns_on_high_and_on_low(string pattern)
+    {
+        var stove = new VirtualStove(PatternLibrary.Find(pattern)!, null, new Site());
+        var run = BurnForecast.Run(stove, new double[Enum.GetValues<Parameter>().Length], new BurnScenario(), 2 * 3600);
+        Assert.Equal((BurnOutcome.Runs, BurnState.High, null), (run.Outcome, run.FinalState, run.Alarm));
+        Assert.DoesNotContain(run.Events, e => e.Words.StartsWith("Feed stands", StringComparison.Ordinal));
+        var low = BurnForecast.Run(stove, new double[Enum.GetValues<Parameter>().Length], new BurnScenario { High = false }, 2 * 3600);
+        Assert.Equal((BurnOutcome.Runs, BurnState.Low, null), (low.Outcome, low.FinalState, low.Alarm));
+        Assert.InRange(run.Events.First(e => e.Words == "Fire proved.").TimeS, 5 * 60, 30 * 60);
+    }
+
     [Fact]
     public void Solid_ash_passages_keep_the_vacuum_switch_open() =>
         Assert.Equal(BurnOutcome.NoFeed, Run((Parameter.AshPassages, Math.Log(0.2))).Outcome);

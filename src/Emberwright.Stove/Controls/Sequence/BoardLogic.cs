@@ -68,6 +68,9 @@ internal sealed class BoardLogic(BurnProgram program)
         };
     }
 
+    /// <summary>True once the blowers have come down to the lowest setting.</summary>
+    internal bool IsSettledLow(BoardMemory m, double now) => m.State == BurnState.Low && now - m.SinceS >= program.SettleS;
+
     internal double FeedShare(BurnState state) => state switch
     {
         BurnState.Igniting or BurnState.Proving => program.StartFeedShare,
@@ -85,7 +88,7 @@ internal sealed class BoardLogic(BurnProgram program)
             case BurnState.Start when elapsed >= program.PurgeS:
                 return m.To(BurnState.Igniting, now);
             case BurnState.Igniting or BurnState.Proving:
-                if (IsProved(s, elapsed)) return m.To(BurnState.Low, now);
+                if (IsProved(s, elapsed)) return m.To(s.High ? BurnState.High : BurnState.Low, now);
                 if (elapsed > proof.WithinS) return m.To(BurnState.Shutdown, now, Alarms.NoFire);
                 return m.State == BurnState.Igniting && now - m.SinceS >= program.IgniterS ? m.To(BurnState.Proving, now) : m;
             case BurnState.Low or BurnState.High:

@@ -34,10 +34,13 @@ public static class BurnForecast
     private static BurnProgram Program(VirtualStove stove)
     {
         var program = stove.Pattern.Program;
+        var levels = stove.Pattern.Levels;
         var closes = stove.Card?.SwitchClosesPa ?? stove.Pattern.Switch.ClosesPa;
         var opens = stove.Card?.SwitchOpensPa ?? stove.Pattern.Switch.OpensPa;
         return program with
         {
+            LowFeedShare = levels[FireState.Low].FeedKgPerH / levels[FireState.High].FeedKgPerH,
+            Draft = program.Draft is { } draft ? draft with { WeakestPa = opens } : null,
             Settings = [.. program.Settings.Select(s => s.Contact == ComponentIds.VacuumSwitch ? s with { ActsAt = closes, ReleasesAt = opens } : s)],
         };
     }

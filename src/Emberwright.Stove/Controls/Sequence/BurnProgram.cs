@@ -61,6 +61,9 @@ public sealed record BurnProgram
     /// <summary>Feed at the lowest setting, as a share of the highest feed.</summary>
     public required double LowFeedShare { get; init; }
 
+    /// <summary>Time at the lowest setting before the blowers come down to it, s: the bed burns down first.</summary>
+    public double SettleS { get; init; } = 300;
+
     /// <summary>How a fire is proved.</summary>
     public required ProofOfFire Proof { get; init; }
 

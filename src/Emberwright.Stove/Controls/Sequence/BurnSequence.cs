@@ -44,7 +44,8 @@ public static class BurnSequence
             positions = contacts.Next(positions, stove, now < scenario.WantedUntilS);
             var sensed = senses.Of(stove, positions, now < scenario.WantedUntilS, turning);
             memory = board.Next(memory, sensed, now, StepS);
-            var (running, fuseBlown) = circuit.Loads(State(memory, board.Calls(memory, sensed), positions, scenario, now), board.FeedShare(memory.State));
+            var (running, fuseBlown) = circuit.Loads(
+                State(memory, board.Calls(memory, sensed), positions, scenario, now, board.IsSettledLow(memory, now)), board.FeedShare(memory.State));
             if (fuseBlown) memory = memory with { State = BurnState.NoPower };
             turning = running.CombustionShare > 0;
             running = running with { FeedShare = running.FeedShare * scenario.FuelArrives };
@@ -54,11 +55,10 @@ public static class BurnSequence
         return course.End(memory, scenario, durationS, LeastFedS, [.. contacts.Tripped(positions)]);
     }
 
-    private static ControlState State(BoardMemory memory, BoardCalls calls, SwitchPositions positions, BurnScenario scenario, double now)
+    private static ControlState State(BoardMemory memory, BoardCalls calls, SwitchPositions positions, BurnScenario scenario, double now, bool low)
     {
         var starting = memory.State is BurnState.Start or BurnState.Igniting or BurnState.Proving or BurnState.Low or BurnState.High;
         var elapsed = starting ? now - memory.StartedS : double.PositiveInfinity;
-        var low = memory.State == BurnState.Low;
         return new ControlState(
             memory.State != BurnState.NoPower, calls, positions, Bridged(elapsed),
             low ? Operations.LowCombustionShare : 1, low ? Operations.LowRoomAirShare : 1, scenario.SupplyV);

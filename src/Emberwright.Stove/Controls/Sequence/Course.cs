@@ -18,7 +18,7 @@ internal sealed class Course(BurnProgram program)
         double stepS, double sampleS, bool fuseBlown)
     {
         if (memory.State != _state) Enter(now, memory);
-        if (running.FeedShare > 0 != _feeding && memory.State is BurnState.Igniting or BurnState.Proving or BurnState.Low or BurnState.High)
+        if (running.FeedShare > 0 != _feeding && memory.State is (BurnState.Igniting or BurnState.Proving or BurnState.Low or BurnState.High))
         {
             _feeding = running.FeedShare > 0;
             Say(now, memory, _feeding ? "Feed runs." : "Feed stands although the board calls for it.");
@@ -57,6 +57,7 @@ internal sealed class Course(BurnProgram program)
     private void Enter(double now, BoardMemory memory)
     {
         _state = memory.State;
+        if (!_proved && memory.State is (BurnState.Low or BurnState.High)) Say(now, memory, "Fire proved.");
         Say(now, memory, memory.State switch
         {
             BurnState.NoPower => "The board has no supply.",
@@ -64,7 +65,7 @@ internal sealed class Course(BurnProgram program)
             BurnState.Start => "Combustion blower clears the firebox.",
             BurnState.Igniting => "Igniter and feed are called.",
             BurnState.Proving => "Igniter off; waiting for proof of fire.",
-            BurnState.Low => "Fire proved, lowest setting.",
+            BurnState.Low => "Lowest setting.",
             BurnState.High => "Highest setting.",
             BurnState.Shutdown => memory.Alarm is null ? "Heat no longer wanted; burning out." : $"Stops: {Words(memory.Alarm)}",
             BurnState.LockedOut => $"Locked out: {Words(memory.Alarm)}",

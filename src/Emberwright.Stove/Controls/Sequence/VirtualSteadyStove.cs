@@ -40,7 +40,7 @@ public sealed class VirtualSteadyStove : ISteadyStove
         foreach (var elsewhere in LeftToTheControls) p[(int)elsewhere] = 0;
         RoomC = stove.Site.RoomC ?? ReferenceDay.RoomC;
         _offPa = stove.Solve(p, Condition.BlowerOff).Value(Measure.Pressure, Places.SwitchHose);
-        _coldPull = stove.Solve(p, Condition.FanOnly).Value(Measure.Pressure, Places.SwitchHose) - _offPa;
+        _coldPull = (stove.Solve(p, Condition.FanOnly).Value(Measure.Pressure, Places.SwitchHose) - _offPa) * StartSpeedSquared(stove.Pattern);
         _moving = Points(stove, p);
         var still = p.ToArray();
         still[(int)Parameter.RoomAir] = Math.Log(StillStreamShare);
@@ -61,6 +61,13 @@ public sealed class VirtualSteadyStove : ISteadyStove
         return new SteadyPoint(
             _offPa + fire.Pull * s * s, fire.ExhaustC, RoomC + _flameShare * (fire.FireboxC - RoomC),
             RoomC + LimitShare * (fire.StreamC - RoomC), fire.StreamC, fire.AirRatio * s / fire.Share < StoveSolution.LeastAirRatioOfAFire);
+    }
+
+    // A cold test may turn the blower faster than any start does; a start turns it no faster than the highest setting.
+    private static double StartSpeedSquared(Pattern pattern)
+    {
+        var ratio = Math.Min(1, pattern.Levels[FireState.High].SpeedRatio / pattern.Levels[FireState.Cold].SpeedRatio);
+        return ratio * ratio;
     }
 
     private FirePoint[] Points(VirtualStove stove, double[] parameters)
