@@ -117,6 +117,17 @@ public class StoichiometryTests
         });
 
     [Fact]
+    public void Air_holds_the_humidity_asked_for() => Gen.Double[0, 0.1].Sample(humidity =>
+    {
+        var air = new CombustionAir(humidity);
+        var water = air.Kilogram.Water * MolarMass.Water;
+
+        Assert.Equal(1, air.Kilogram.MassKg, 1e-12);
+        Assert.Equal(humidity, water / (1 - water), 1e-12);
+        Assert.Equal(287.05, CombustionAir.Dry.GasConstantJPerKgK, 0.05);
+    });
+
+    [Fact]
     public void Below_one_there_is_no_flue_gas()
     {
         var s = new Stoichiometry(new Fuel("any", UltimateAnalysis.ByDifference(50, 6, 0, 0, 0.5), 0.08));
