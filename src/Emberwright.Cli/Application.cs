@@ -15,6 +15,7 @@ internal static class Application
             config.SetApplicationName("emberwright");
             config.SetApplicationVersion(Engine.Version);
             config.UseStrictParsing();
+            config.PropagateExceptions();
             config.ConfigureConsole(terminal.Console);
             config.AddCommand<ExpectCommand>("expect")
                 .WithDescription("What a healthy stove of this kind should read here, today")
@@ -30,6 +31,9 @@ internal static class Application
             config.AddCommand<NextCommand>("next")
                 .WithDescription("The check most worth doing now")
                 .WithExample("next", "demo/visits/ash-passages-full.jsonl");
+            config.AddCommand<ReportCommand>("report")
+                .WithDescription("The customer's page and the figures, as PDF")
+                .WithExample("report", "demo/visits/healthy-service.jsonl", "-o", "report.pdf");
             config.AddCommand<FlueCommand>("flue")
                 .WithDescription("What an analyser's readings say about a fire; no file needed")
                 .WithExample("flue", "--o2", "11.7", "--co", "190", "--flue", "163degC", "--feed", "1.7kg/h")

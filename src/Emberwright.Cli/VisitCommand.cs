@@ -1,5 +1,6 @@
 using System.Text;
 using Emberwright.Cli.Json;
+using Emberwright.Stove;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 using Spectre.Console;
@@ -19,12 +20,31 @@ internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSe
     {
         if (ReadFile(settings.File) is not { } text) return ExitCodes.BadInput;
         var file = VisitFile.Read(text);
-        var findings = Findings.Of(file);
+        Findings? findings;
+        try
+        {
+            findings = Findings.Of(file);
+        }
+        catch (InputException e)
+        {
+            Complain(settings.File, file.Problems);
+            Terminal.Error.WriteLine($"{settings.File}: {e.Message}");
+            return ExitCodes.BadInput;
+        }
+
         Complain(settings.File, file.Problems.Count > 0 ? file.Problems : findings?.Problems ?? Findings.WhyNone(file));
         if (findings is null) return ExitCodes.BadInput;
 
-        var found = settings.Json ? WriteJson(findings, settings) : WriteText(findings, settings);
-        return findings.Problems.Count > 0 ? ExitCodes.BadInput : found ? ExitCodes.Findings : ExitCodes.Ok;
+        try
+        {
+            var found = settings.Json ? WriteJson(findings, settings) : WriteText(findings, settings);
+            return findings.Problems.Count > 0 ? ExitCodes.BadInput : found ? ExitCodes.Findings : ExitCodes.Ok;
+        }
+        catch (OutputException e)
+        {
+            Terminal.Error.WriteLine(e.Message);
+            return ExitCodes.BadInput;
+        }
     }
 
     /// <summary>Writes tables for people; returns true when there is something to act on.</summary>

@@ -1,4 +1,5 @@
 using Emberwright.Diagnosis;
+using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
 using Emberwright.Stove.Patterns;
@@ -6,24 +7,18 @@ using Emberwright.Visits.Journal;
 
 namespace Emberwright.Visits;
 
-/// <summary>A sign and its outcome.</summary>
-/// <param name="Sign">Sign id.</param>
-/// <param name="Outcome">Outcome id.</param>
-public readonly record struct SignOutcome(string Sign, string Outcome);
-
 /// <summary>What diagnosis needs of a visit.</summary>
 public static class VisitEvidence
 {
     /// <summary>
-    /// The facts that bear on what is wrong, in order: readings, signs, actions. Free words reach diagnosis only through
-    /// <paramref name="signsIn"/>.
+    /// The facts that bear on what is wrong, in order: readings, signs, actions. Free words become signs and actions
+    /// where the lexicon of the stove's pattern knows them; without a pattern only ids count.
     /// </summary>
-    /// <param name="visit">The visit.</param>
-    /// <param name="signsIn">Finds signs in free words; null finds none.</param>
-    public static IReadOnlyList<Evidence> Evidence(this Visit visit, Func<string, IEnumerable<SignOutcome>>? signsIn = null)
+    public static IReadOnlyList<Evidence> Evidence(this Visit visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return [.. visit.Facts.SelectMany(fact => Evidence(fact, signsIn ?? (_ => [])))];
+        var pattern = visit.Appliance is { } appliance ? PatternLibrary.Find(appliance.Pattern)?.Id : null;
+        return [.. visit.Facts.SelectMany(fact => Evidence(fact, pattern))];
     }
 
     /// <summary>The stove to be diagnosed, given its pattern and card.</summary>
@@ -59,21 +54,33 @@ public static class VisitEvidence
     // A code is the maker's; what it means is what counts.
     private const string CodeSign = "code";
 
-    private static IEnumerable<Evidence> Evidence(Fact<EntryBody> fact, Func<string, IEnumerable<SignOutcome>> signsIn) => fact.Body switch
+    private static IEnumerable<Evidence> Evidence(Fact<EntryBody> fact, string? pattern) => fact.Body switch
     {
         ReadingBody reading => [new ReadingEvidence(fact.Id, fact.Epoch, reading.Observable, reading.Si)],
-        ActionBody { Done: true } action => [new ActionEvidence(fact.Id, fact.Epoch, action.Action)],
-        ComplaintBody { Outcome: { } outcome } complaint => [new SignEvidence(fact.Id, fact.Epoch, complaint.Sign ?? Complaints.Sign, outcome)],
-        ComplaintBody complaint => Signs(fact, signsIn(complaint.Words)),
-        AnswerBody answer => Signs(fact, Stated(answer.Question, answer.Outcome) ?? signsIn($"{answer.Question} {answer.Outcome}")),
-        ObservationBody seen => Signs(fact, Stated(seen.Sign, seen.Outcome) ?? signsIn($"{seen.Sign} {seen.Outcome}")),
-        CodeBody { Meaning: { } meaning } => Signs(fact, Stated(CodeSign, meaning) ?? signsIn(meaning)),
+        ActionBody { Done: true } action => [new ActionEvidence(fact.Id, fact.Epoch, Deed(action, pattern)), .. Signs(fact, Said(action.Action, action.Outcome, pattern))],
+        ComplaintBody { Outcome: { } outcome } complaint => [new SignEvidence(fact.Id, fact.Epoch, complaint.Sign ?? Complaints.Sign, outcome), .. Signs(fact, Beside(Said(complaint.Words, pattern), complaint.Sign ?? Complaints.Sign))],
+        ComplaintBody complaint => Signs(fact, Said(complaint.Words, pattern)),
+        AnswerBody answer => Signs(fact, Stated(answer.Question, answer.Outcome) ?? Said(answer.Question, answer.Outcome, pattern)),
+        ObservationBody seen => Signs(fact, Stated(seen.Sign, seen.Outcome) ?? Said(seen.Sign, seen.Outcome, pattern)),
+        CodeBody { Meaning: { } meaning } => Signs(fact, Stated(CodeSign, meaning) ?? Said(meaning, pattern)),
         _ => [],
     };
 
     // An id has no spaces; words nearly always do, and diagnosis passes over a sign it does not know.
     private static SignOutcome[]? Stated(string sign, string outcome) =>
         sign.Contains(' ') || outcome.Contains(' ') ? null : [new SignOutcome(sign, outcome)];
+
+    private static IEnumerable<SignOutcome> Said(string text, string? pattern) =>
+        pattern is null ? [] : Lexicon.Read(text, pattern).Found;
+
+    private static IEnumerable<SignOutcome> Said(string what, string? outcome, string? pattern) =>
+        pattern is null || string.IsNullOrWhiteSpace(outcome) ? [] : Lexicon.Read(what, outcome, pattern).Found;
+
+    // The customer's words say more than the outcome chosen for them; the outcome chosen stands for its own sign.
+    private static IEnumerable<SignOutcome> Beside(IEnumerable<SignOutcome> found, string sign) => found.Where(s => s.Sign != sign);
+
+    private static string Deed(ActionBody action, string? pattern) =>
+        pattern is not null && action.Action.Contains(' ') ? Lexicon.ReadAction(action.Action, pattern)?.Id ?? action.Action : action.Action;
 
     private static IEnumerable<Evidence> Signs(Fact<EntryBody> fact, IEnumerable<SignOutcome> found) =>
         found.Select(s => new SignEvidence(fact.Id, fact.Epoch, s.Sign, s.Outcome));
