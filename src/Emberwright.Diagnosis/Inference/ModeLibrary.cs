@@ -83,11 +83,11 @@ internal sealed class ModeLibrary
 
     /// <summary>The fit with one reading taken as grossly wrong.</summary>
     public Mode? WithoutReading(int[] faults, int reading, Mode start) =>
-        Fitted(faults, _file.Readings.Widened(i => i == reading ? Noise.Gross(_file.Readings.Items[i].Observable.Measure, _file.Readings.Items[i].Value) : 0), null, start.Mean);
+        Fitted(faults, _file.Readings.Widened(i => i == reading ? Noise.Gross(_file.Readings.Items[i].Observable.Measure, _file.Readings.Items[i].Value) : 0), null, Start(faults, start));
 
     /// <summary>The fit with one meter reading or graded sign left out.</summary>
     public Mode? WithoutConditional(int[] faults, IConditional conditional, Mode start) =>
-        Fitted(faults, _file.Readings, conditional, start.Mean);
+        Fitted(faults, _file.Readings, conditional, Start(faults, start));
 
     /// <summary>Joint fouling under a mode.</summary>
     public FoulingStates States(Mode mode)
