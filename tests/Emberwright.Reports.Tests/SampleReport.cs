@@ -74,7 +74,7 @@ internal static class SampleReport
             "Flue gas analyser F1: O₂ ±0.3 %, calibrated until 14 February 2027.",
             "CO meter C4: zeroed outdoors today.",
         ],
-        Parts = ["Combustion blower gasket, 1."],
+        Parts = ["Fitted: combustion blower gasket."],
         Limitations = ["The liner was inspected from below only; the cap was not reached because of ice on the roof."],
         Sources =
         [

@@ -20,12 +20,18 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, Func<string, I
     /// <summary>A name or address; one kept apart from the journal is not printed as its reference.</summary>
     public static string Known(string? words) => words is null ? "" : Blob.IsReference(words) ? "name withheld" : words;
 
+    /// <summary>May the stove be used? Yes only on evidence: what it was left with is in band or explained, and no proof failed.</summary>
     public Answer Answer => (notice, beliefs?.Stops, visit.Seal) switch
     {
         ({ } stands, _, _) => new(Use.No, PlainWords.Sentence(stands.Reason)),
         (null, [var stop, ..], _) => new(Use.No, PlainWords.Sentence(stop.Words)),
+        _ when visit.Call?.VisitKind == VisitKind.Decommissioning => new(Use.No, "It was taken out of use for good."),
+        _ when Proofs.FirstOrDefault(p => p.Outcome == ProofOutcome.Failed) is { } failed => new(Use.No, $"A safety test failed. {ProofWords.Of(failed.Proof)}: it did not."),
         (null, _, null) => new(Use.NotDecided, "The visit is not closed yet."),
         (null, _, { Intact: false }) => new(Use.NotDecided, "The record behind this report was changed after it was signed. Ask us."),
+        _ when LeftWith.Length == 0 => new(Use.NotDecided, "The stove was not measured after the work, so we cannot say yet."),
+        _ when Compared.Length == 0 && Proofs.Length == 0 => new(Use.NotDecided, "Nothing yet shows whether it works as it should."),
+        _ when Unexplained.Length > 0 => new(Use.NotDecided, $"Not everything is as it should be: {PlainWords.List(Unexplained)}. We come back to it."),
         _ when Limits.Length > 0 => new(Use.YesWithLimits, string.Join(' ', Limits)),
         _ => new(Use.Yes, Reasons),
     };
@@ -115,16 +121,30 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, Func<string, I
             .Select(e => PlainWords.Sentence(e.Words ?? ExplanationWords.Of(e.Consequence!.Value))).Distinct(),
     ];
 
+    // The last reading of each kind after the work; an inspection does none, so there every reading counts.
+    private Reading[] LeftWith => visit.Call?.VisitKind == VisitKind.Inspection && !visit.AsLeft.Any()
+        ? [.. visit.Readings.GroupBy(r => r.Body.Observable).Select(same => same.Last())]
+        : [.. visit.LeftWith];
+
+    private Comparison[] Compared => [.. (beliefs?.Comparisons ?? []).Where(c => LeftWith.Any(r => r.Id == c.Evidence))];
+
+    private ProofBody[] Proofs => [.. visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => same.Last().Body)];
+
+    private string[] Unexplained =>
+    [
+        .. Compared.Where(c => c.Verdict != Verdict.In && !visit.Of<ExplanationBody>().Any(e => e.Body is { Cause: not null, Consequence: not null }
+                && (e.Body.Entry == c.Evidence || e.Body.Entry is null && e.Body.Place == c.Band.Observable.Place)))
+            .Select(c => $"{PlainWords.Lower(ObservableName.Of(c.Band.Observable))} {VerdictWord.Of(c.Verdict, c.Band.Observable.Measure)}").Distinct(),
+    ];
+
     private string Reasons
     {
         get
         {
             List<string> clauses = [];
             if (visit.Of<ActionBody>().Any(a => a.Body.Done && a.Body.Action.StartsWith("clean", StringComparison.Ordinal) || a.Body is { Done: true, Action: Diagnosis.Checks.ActionList.FullService })) clauses.Add("it is clean");
-            var left = beliefs?.Comparisons.Where(c => visit.AsLeft.Any(r => r.Id == c.Evidence)).ToArray() ?? [];
-            if (left.Any(c => c.Band.Observable.Measure == Measure.Pressure) && left.All(c => c.Verdict == Verdict.In)) clauses.Add("it draws as it should");
-            var proofs = visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => same.Last().Body.Outcome).ToArray();
-            if (proofs.Contains(ProofOutcome.Passed) && !proofs.Contains(ProofOutcome.Failed)) clauses.Add("its safety switches were tried and work");
+            if (Compared.Any(c => c.Band.Observable.Measure == Measure.Pressure) && Compared.All(c => c.Verdict == Verdict.In)) clauses.Add("it draws as it should");
+            if (Proofs.Any(p => p.Outcome == ProofOutcome.Passed)) clauses.Add("its safety switches were tried and work");
             if (RoomCo is < 1) clauses.Add("no carbon monoxide came into the room");
             return clauses.Count > 0 ? ObservableName.Capital(PlainWords.List(clauses)) + "." : "It was looked over and measured as this report shows.";
         }

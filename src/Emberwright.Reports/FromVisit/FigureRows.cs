@@ -40,7 +40,7 @@ internal static class FigureRows
         if (beliefs is null) yield break;
         foreach (var alike in beliefs.Alike)
         {
-            var names = alike.Faults.Select(id => beliefs.Suspects.FirstOrDefault(s => s.Fault == id)?.Name ?? id);
+            var names = alike.Faults.Select(id => beliefs.Suspects.FirstOrDefault(s => s.Fault == id)?.Name ?? FaultList.All.FirstOrDefault(f => f.Id == id)?.Name ?? id);
             yield return $"Not told apart: {string.Join("; ", names)}.";
         }
         if (beliefs.Doubtful is { } doubtful) yield return doubtful.Words;
@@ -50,6 +50,11 @@ internal static class FigureRows
     public static ProofRow Proof(ProofBody proof) => new(
         ProofWords.Of(proof.Proof), proof.Took is { } took ? $"{ProofWords.Of(proof.Outcome)}, {took}" : ProofWords.Of(proof.Outcome),
         proof.Outcome switch { ProofOutcome.Passed => true, ProofOutcome.Failed => false, ProofOutcome.NotFitted => null });
+
+    public static string LimitOrigin { get; } = string.Join("; ", FaultList.All.Where(f => f.Fouling is not null).Select(f => f.Origin).Distinct());
+
+    public static string Part(PartBody part) =>
+        $"{ObservableName.Capital(part.Use ?? "fitted")}: {string.Join(", ", new[] { part.Part, part.Number, part.Tag }.Where(w => !string.IsNullOrEmpty(w)))}.";
 
     public static string Instrument(InstrumentBody instrument) =>
         ObservableName.Capital(instrument.Name)

@@ -57,7 +57,7 @@ public static class VisitReport
             SuspectNotes = [.. FigureRows.Notes(beliefs)],
             Proofs = [.. visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => FigureRows.Proof(same.Last().Body))],
             Instruments = [.. visit.Of<InstrumentBody>().GroupBy(i => i.Body.Name, StringComparer.OrdinalIgnoreCase).Select(same => FigureRows.Instrument(same.Last().Body))],
-            Parts = [.. visit.Of<PartBody>().Select(p => EntryWords.Of(p.Body))],
+            Parts = [.. visit.Of<PartBody>().Select(p => FigureRows.Part(p.Body))],
             Limitations = [.. review.Limitations, .. SealLines(visit)],
             Sources = [.. Sources(beliefs)],
             Photos = [.. visit.Of<PhotoBody>().Select(p => new ReportPhoto(ObservableName.Capital(EntryWords.Of(p.Body)), pictureOf(p.Body.Photo)))],
@@ -133,6 +133,7 @@ public static class VisitReport
         var origins = beliefs.Bands.Select(b => b.Origin).Distinct().ToArray();
         if (origins.Length > 0)
             yield return $"Healthy figures: computed for this construction, vent, altitude and day, narrowed by: {string.Join(", ", origins)}.";
+        if (beliefs.Areas.Count > 0) yield return $"Limits of areas: where a restriction counts as a fault; {FigureRows.LimitOrigin}.";
         foreach (var source in beliefs.Stops.Select(s => s.Source).Distinct()) yield return source;
     }
 }

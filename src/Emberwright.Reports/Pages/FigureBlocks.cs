@@ -95,7 +95,7 @@ internal static class FigureBlocks
     {
         if (r is not { } known)
         {
-            shapes.Add(new Text(new(x, type.Baseline), "not known", type.Fine));
+            shapes.Add(new Text(new(x, type.Baseline), "–", type.Fine));
             return;
         }
 

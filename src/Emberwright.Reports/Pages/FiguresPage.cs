@@ -25,14 +25,17 @@ internal static class FiguresPage
             flow.Put([.. ReadingsTable.Strips(input, measure, type)]);
         }
 
-        Profiles(flow, input, pictures, measure, half, type);
+        // A lone profile leaves room for the areas beside it.
+        var areas = FigureBlocks.Areas(input, half, type);
+        var beside = pictures.Profiles.Length == 1;
+        Profiles(flow, input, pictures, measure, half, type, beside ? areas : []);
         flow.Space(6);
         Columns(flow, half,
         [
-            FigureBlocks.Areas(input, half, type),
+            beside ? [] : areas,
             FigureBlocks.Suspects(input, half, type),
             FigureBlocks.Proofs(input, half, type),
-            FigureBlocks.List("Instruments and parts", [.. input.Instruments, .. input.Parts.Select(p => "Fitted: " + p)], half, type),
+            FigureBlocks.List("Instruments and parts", [.. input.Instruments, .. input.Parts], half, type),
             FigureBlocks.List("What this visit does not cover", [.. input.Limitations, .. Missing(input)], half, type),
             FigureBlocks.List("Where limits and bands come from", input.Sources, half, type),
         ]);
@@ -47,15 +50,17 @@ internal static class FiguresPage
             foreach (var s in FigureBlocks.Tight(line, measure, 0, type, type.Text)) yield return s;
     }
 
-    private static void Profiles(Flow flow, ReportInput input, ReportPictures pictures, double measure, double half, FigureType type)
+    private static void Profiles(Flow flow, ReportInput input, ReportPictures pictures, double measure, double half, FigureType type, List<Strip> beside)
     {
         if (pictures.Profiles.IsEmpty) return;
         flow.Space(6);
-        flow.PutSideBySide([.. pictures.Profiles.Select((scene, i) => (i * (half + Gutter), (IReadOnlyList<Strip>)
+        var columns = pictures.Profiles.Select((scene, i) => (IReadOnlyList<Strip>)
         [
             type.Heading(pictures.ProfileTitles[i], half),
             Print.Picture(scene, half, 0.68) with { KeepWithNext = true },
-        ]))]);
+        ]).ToList();
+        if (beside.Count > 0) columns.Add(beside);
+        flow.PutSideBySide([.. columns.Select((c, i) => (i * (half + Gutter), c))]);
         var key = "Ribbon: healthy. Diamond: out, circle: in. Below: change along each part.";
         if (ReportPictures.HasLast(input)) key += " Hollow bar: last visit.";
         if (ReportPictures.Supposition(input) is { } supposed) key += $" Dashed: {supposed}.";

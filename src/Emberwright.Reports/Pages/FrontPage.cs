@@ -45,7 +45,7 @@ internal static class FrontPage
         [
             .. Lines($"{input.Heading} for", half, Print.Small),
             .. Lines(input.Customer, half, Print.SmallStrong),
-            .. Lines($"{input.Address} · {Print.Day(input.At)}", half, Print.Small),
+            .. Lines($"{input.Address} ·\u00A0{Print.Day(input.At).Replace(' ', '\u00A0')}", half, Print.Small),
         ];
         if (Print.Small.Width($"{input.Heading} for ") + Print.SmallStrong.Width(input.Customer) <= half) customer.RemoveRange(0, 1);
         var joined = customer[0].Item2 == Print.SmallStrong;

@@ -26,10 +26,11 @@ internal static class PhotoPages
 
     private static IReadOnlyList<Strip> Frame(ReportPhoto photo, double half)
     {
-        var box = new Box(0, 0, half, PhotoHeight);
-        ImmutableArray<Shape> shapes = photo.File.IsDefaultOrEmpty
-            ? [new Rect(box, Print.Hairline), new Text(box.Centre, "This photo is not on this device.", Print.Fine, Anchor.Middle)]
+        var missing = photo.File.IsDefaultOrEmpty;
+        var box = new Box(0, 0, half, missing ? 30 : PhotoHeight);
+        ImmutableArray<Shape> shapes = missing
+            ? [new Rect(box, Print.Hairline), new Text(new(box.Centre.X, box.Centre.Y + 3), "This photo is not on this device.", Print.Fine, Anchor.Middle)]
             : [new Photo(photo.File, box, photo.Caption)];
-        return [new Strip(PhotoHeight + 4, shapes, true), .. Print.Paragraph(photo.Caption, half, Print.Fine)];
+        return [new Strip(box.Height + 4, shapes, true), .. Print.Paragraph(photo.Caption, half, Print.Fine)];
     }
 }

@@ -98,7 +98,7 @@ internal sealed record FrontType(double Size)
 internal sealed record FigureType(double Size)
 {
     /// <summary>Sizes to try, largest first.</summary>
-    public static IReadOnlyList<double> Sizes { get; } = [9.5, 9, 8.5, 8];
+    public static IReadOnlyList<double> Sizes { get; } = [9.5, 9, 8.5, 8, 7.5];
 
     public Lettering Text { get; } = new(Size, Colour: Token.Ink);
 

@@ -20,7 +20,7 @@ internal static class ReadingsTable
         yield return new Strip(type.Row(1),
         [
             new Text(new(columns.Found, type.Baseline), "as found", type.Fine, Anchor.End),
-            new Text(new(columns.Healthy, type.Baseline), shared is { } share ? $"healthy, {Print.Percent(share)} of stoves" : "healthy", type.Fine),
+            new Text(new(columns.Healthy, type.Baseline), shared is { } share ? $"healthy, {Print.Percent(share)}" : "healthy", type.Fine),
             new Text(new(columns.Origin, type.Baseline), "band from", type.Fine),
             new Text(new(columns.Left, type.Baseline), "as left", type.Fine, Anchor.End),
         ], true);

@@ -130,6 +130,35 @@ public class VisitReportTests
         Assert.Equal(Use.Yes, Closed(absent).Answer.Use);
     }
 
+    [Theory]
+    [InlineData("nest-in-the-cap")]
+    [InlineData("ash-passages-full")]
+    public void A_stove_that_was_not_measured_after_the_work_is_not_called_fit(string name)
+    {
+        var answer = Closed(DemoVisits.Load(name)).Answer;
+        Assert.Equal(Use.NotDecided, answer.Use);
+        Assert.Contains("not measured after the work", answer.Reason);
+    }
+
+    [Fact]
+    public void A_reading_left_out_of_band_must_be_explained()
+    {
+        var weak = DemoVisits.With(Service, new ReadingBody(Places.Firebox, false, Measure.Pressure, Condition.FanOnly, Quantity.Of(-12, Measure.Pressure), "-12 Pa", Phase: Phase.AsLeft));
+        var answer = Closed(weak).Answer;
+        Assert.Equal(Use.NotDecided, answer.Use);
+        Assert.Contains("firebox too weak", answer.Reason);
+        var explained = DemoVisits.With(weak, new ExplanationBody(Place: Places.Firebox, Cause: Cause.PartOnOrder, Consequence: Consequence.MarginReduced));
+        Assert.Equal(Use.YesWithLimits, Closed(explained).Answer.Use);
+    }
+
+    [Fact]
+    public void A_failed_proof_forbids_use()
+    {
+        var failed = DemoVisits.With(Service, new ProofBody(Proof.HoseOff, ProofOutcome.Failed));
+        Assert.Equal(Use.No, Closed(failed).Answer.Use);
+        Assert.Equal(Use.Yes, Closed(DemoVisits.With(failed, new ProofBody(Proof.HoseOff, ProofOutcome.Passed))).Answer.Use);
+    }
+
     [Fact]
     public void A_name_kept_apart_from_the_journal_is_withheld_not_printed_as_a_hash()
     {
