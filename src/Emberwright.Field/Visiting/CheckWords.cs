@@ -36,9 +36,9 @@ public static class CheckWords
     public static IEnumerable<string> Unmet(CheckNeeds needs, Visit visit)
     {
         var safe = visit.Of<SafeBody>().Select(fact => fact.Body.Step).ToHashSet();
-        if (needs.HasFlag(CheckNeeds.Cold) && !safe.Contains(SafeStep.Cool)) yield return "Fire out and stove cold.";
-        if (needs.HasFlag(CheckNeeds.Unplugged) && !safe.Contains(SafeStep.ProvedDead)) yield return "Plug out and proved dead.";
-        if (needs.HasFlag(CheckNeeds.PanelsOff)) yield return "Panels off.";
+        if (needs.HasFlag(CheckNeeds.Cold) && !safe.Contains(SafeStep.Cool)) yield return "First: fire out and stove cold.";
+        if (needs.HasFlag(CheckNeeds.Unplugged) && !safe.Contains(SafeStep.ProvedDead)) yield return "First: plug out and proved dead.";
+        if (needs.HasFlag(CheckNeeds.PanelsOff)) yield return "Panels come off for this.";
         if (needs.HasFlag(CheckNeeds.Powered)) yield return "Plugged in, with the board calling. Live parts are within reach.";
         if (needs.HasFlag(CheckNeeds.Burning)) yield return "A fire burning, and it is safe to burn.";
     }

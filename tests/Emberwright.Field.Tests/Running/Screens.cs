@@ -1,0 +1,40 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Emberwright.Field.Tests.Running;
+
+/// <summary>What a technician does on the screens, in the words of the screens.</summary>
+internal static class Screens
+{
+    public const string Customer = "Perpetua Larkspur";
+
+    /// <summary>The demo call whose owner says that it lights, feeds for ten minutes and stops.</summary>
+    public static async Task OpenTheCall(this IPage page, string address)
+    {
+        await page.GotoAsync(address);
+        await page.GetByRole(AriaRole.Link, new() { Name = Customer }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = Customer, Level = 1 })).ToBeVisibleAsync();
+        await page.WaitUntilConcluded();
+    }
+
+    /// <summary>Waits until the engine has weighed everything recorded.</summary>
+    public static Task WaitUntilConcluded(this IPage page) =>
+        Expect(page.Locator("#suspects[aria-busy=false] .suspects")).ToBeVisibleAsync(new() { Timeout = 120_000 });
+
+    /// <summary>Types on the pad, key by key, and saves.</summary>
+    public static async Task Type(this IPage page, string keys)
+    {
+        foreach (var key in keys)
+        {
+            var name = key switch { '.' => "Decimal point", '-' => "Minus", _ => key.ToString() };
+            await page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).ClickAsync();
+        }
+        await page.Locator(".pad .go").ClickAsync();
+    }
+
+    /// <summary>The suspects as listed, with their probabilities.</summary>
+    public static async Task<string> Suspects(this IPage page) => string.Join('\n', await page.Locator("#suspects .suspects summary").AllInnerTextsAsync());
+
+    /// <summary>How long the last conclusion took in the browser, ms.</summary>
+    public static async Task<int> Took(this IPage page) => int.Parse(await page.Locator("#suspects").GetAttributeAsync("data-took") ?? "");
+}
