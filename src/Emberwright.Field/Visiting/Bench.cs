@@ -1,5 +1,6 @@
 using Emberwright.Field.Store;
 using Emberwright.Reports.FromVisit;
+using Emberwright.Stove;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
@@ -21,6 +22,9 @@ public sealed class Bench(Book book) : IDisposable
 
     /// <summary>What the engine concluded last; null while it first thinks, and for a stove of no known pattern.</summary>
     public Reckoned? Reckoned { get; private set; }
+
+    /// <summary>What kept the engine from concluding, in words; null when nothing did.</summary>
+    public string? Trouble { get; private set; }
 
     /// <summary>True while the engine works on what was recorded since.</summary>
     public bool Thinking { get; private set; }
@@ -92,18 +96,26 @@ public sealed class Bench(Book book) : IDisposable
         reckoning.Dispose();
         reckoning = new CancellationTokenSource();
         var token = reckoning.Token;
-        Thinking = true;
+        (Thinking, Trouble) = (true, null);
         try
         {
             var began = TimeProvider.System.GetTimestamp();
-            var reckoned = await Engine.Reckon(visit, token);
-            token.ThrowIfCancellationRequested();
-            Took = TimeProvider.System.GetElapsedTime(began);
-            (Reckoned, Thinking) = (reckoned, false);
+            await foreach (var reckoned in Engine.Reckon(visit, token))
+            {
+                Took = TimeProvider.System.GetElapsedTime(began);
+                (Reckoned, Thinking) = (reckoned, !reckoned.Whole);
+                Changed?.Invoke();
+            }
+            Thinking = false;
             Changed?.Invoke();
         }
         catch (OperationCanceledException)
         {
+        }
+        catch (Exception reason) when (reason is ArgumentException or InputException)
+        {
+            (Reckoned, Trouble, Thinking) = (null, reason.Message, false);
+            Changed?.Invoke();
         }
     }
 
