@@ -12,7 +12,7 @@ namespace Emberwright.Field.Visiting;
 /// </summary>
 public sealed class Bench(Book book) : IDisposable
 {
-    private CancellationTokenSource reckoning = new();
+    private CancellationTokenSource thinking = new();
 
     /// <summary>Raised when the visit or what is concluded from it changed.</summary>
     public event Action? Changed;
@@ -21,7 +21,7 @@ public sealed class Bench(Book book) : IDisposable
     public Visit? Visit { get; private set; }
 
     /// <summary>What the engine concluded last; null while it first thinks, and for a stove of no known pattern.</summary>
-    public Reckoned? Reckoned { get; private set; }
+    public Findings? Findings { get; private set; }
 
     /// <summary>What kept the engine from concluding, in words; null when nothing did.</summary>
     public string? Trouble { get; private set; }
@@ -45,7 +45,7 @@ public sealed class Bench(Book book) : IDisposable
         if (book.Find(id) is not { } held) return false;
         if (Visit?.Id != id)
         {
-            Reckoned = null;
+            Findings = null;
             (last, LastSaid) = (null, null);
         }
         Fold(held);
@@ -81,31 +81,33 @@ public sealed class Bench(Book book) : IDisposable
 
     /// <summary>Closes the visit: a seal over everything recorded and every figure shown.</summary>
     public Task SignOff() => Write(
-        Seal.Over(Visit!.Journal, Engine.Version, SealedFigures.Of(Reckoned?.Beliefs)), "Signed off");
+        Seal.Over(Visit!.Journal, Engine.Version, SealedFigures.Of(Findings?.Beliefs)), "Signed off");
 
     private void Fold(BookVisit held)
     {
         Visit = held.Visit;
-        _ = Reckon(Visit);
+        _ = Conclude(Visit);
         Changed?.Invoke();
     }
 
-    private async Task Reckon(Visit visit)
+    private async Task Conclude(Visit visit)
     {
-        await reckoning.CancelAsync();
-        reckoning.Dispose();
-        reckoning = new CancellationTokenSource();
-        var token = reckoning.Token;
+        await thinking.CancelAsync();
+        thinking.Dispose();
+        thinking = new CancellationTokenSource();
+        var token = thinking.Token;
         (Thinking, Trouble) = (true, null);
         try
         {
             var began = TimeProvider.System.GetTimestamp();
-            await foreach (var reckoned in Engine.Reckon(visit, token))
+            await foreach (var findings in Engine.Find(visit, token))
             {
+                token.ThrowIfCancellationRequested();
+                Findings = findings;
                 Took = TimeProvider.System.GetElapsedTime(began);
-                (Reckoned, Thinking) = (reckoned, !reckoned.Whole);
                 Changed?.Invoke();
             }
+            token.ThrowIfCancellationRequested();
             Thinking = false;
             Changed?.Invoke();
         }
@@ -114,11 +116,11 @@ public sealed class Bench(Book book) : IDisposable
         }
         catch (Exception reason) when (reason is ArgumentException or InputException)
         {
-            (Reckoned, Trouble, Thinking) = (null, reason.Message, false);
+            (Findings, Trouble, Thinking) = (null, reason.Message, false);
             Changed?.Invoke();
         }
     }
 
     /// <summary>Stops the engine.</summary>
-    public void Dispose() => reckoning.Dispose();
+    public void Dispose() => thinking.Dispose();
 }
