@@ -92,6 +92,41 @@ public sealed class StoveSolution : StoveState
 
     internal ReadOnlySpan<double> Unknowns => z;
 
+    internal Scenario Scenario => scenario;
+
+    internal Link Vent => model.Pattern.Air.Links.First(l => l is VentLink);
+
+    internal double LossFactor(string link) => scenario.LossFactor[model.LinkIndex(link)];
+
+    /// <summary>The link air enters by.</summary>
+    internal LinkModel MainPathStart => scenario.Links[MainPath()[0]];
+
+    /// <summary>Links from air supply to terminal through the burn pot, in order.</summary>
+    internal IReadOnlyList<int> MainPath()
+    {
+        var path = new List<int>();
+        var end = -2;
+        while (end != -3)
+        {
+            var next = Enumerable.Range(0, scenario.Links.Length).First(l => scenario.Links[l].From == end && scenario.Links[l].To != -1);
+            path.Add(next);
+            end = scenario.Links[next].To;
+        }
+
+        return path;
+    }
+
+    /// <summary>A link of this stove at the flow, temperatures and blower speed of another state.</summary>
+    internal LinkPoint PointAt(int l, StoveSolution other)
+    {
+        ref readonly var link = ref scenario.Links[l];
+        var point = default(LinkPoint);
+        point.Evaluate(link, scenario.Duty(l, other.at.Setting(other.z)), other.z[other.at.Q(l)],
+            link.From >= 0 ? other.z[other.at.T(link.From)] : scenario.BoundaryK(link.From),
+            link.To >= 0 ? other.z[other.at.T(link.To)] : scenario.BoundaryK(link.To));
+        return point;
+    }
+
     internal double NodePa(int node) => z[at.P(node)];
 
     internal StoveModel Model => model;

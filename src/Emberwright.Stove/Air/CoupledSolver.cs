@@ -6,7 +6,7 @@
 //  4. Should that fail: the fire's heat switched on in steps, each by 3, temperatures a quarter-way at the end, then 2 again.
 //  5. Should that fail: from the clean stove to this one, its restrictions and leaks put in step by step, each by 2.
 //     Otherwise "not converged".
-// Converged means every mass residual below 1e-9 kg/s, every pressure residual below 1e-6 Pa, heat within 1e-3 W.
+// Converged means every mass residual below 1e-9 kg/s, every pressure residual below 1e-7 Pa, heat within 1e-6 W.
 // Source: Todini & Pilati (1988), A gradient algorithm for the analysis of pipe networks; Dennis & Schnabel (1983), ch. 6.
 namespace Emberwright.Stove.Air;
 
@@ -16,9 +16,9 @@ internal readonly record struct SolveTrace(bool Converged, int Iterations, int A
 internal static class CoupledSolver
 {
     public const double MassTolerance = 1e-9;
-    public const double PressureTolerance = 1e-6;
-    public const double HeatTolerance = 1e-3;
-    public const double ShareTolerance = 1e-9;
+    public const double PressureTolerance = 1e-7;
+    public const double HeatTolerance = 1e-6;
+    public const double ShareTolerance = 1e-11;
 
     private const int MostUnknowns = 64;
     private const int MostLinks = 32;

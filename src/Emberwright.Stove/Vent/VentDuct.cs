@@ -16,10 +16,11 @@ namespace Emberwright.Stove.Vent;
 /// <param name="Loss">Σζ, –.</param>
 /// <param name="TransmittanceWPerM2K">U on the inside surface, W/(m²·K).</param>
 /// <param name="IsIndoors">True when it runs in a chimney warmed by the house, so that its surroundings lie midway between room and outdoors.</param>
+/// <param name="TerminalLoss">The terminal's part of Σζ, –.</param>
 /// <param name="WindCoefficient">Pressure coefficient of the terminal, –.</param>
 public sealed record VentDuct(
     double DiameterM, double LengthM, double RiseM, double RoughnessM, double Loss, double TransmittanceWPerM2K,
-    bool IsIndoors, double WindCoefficient)
+    bool IsIndoors, double TerminalLoss, double WindCoefficient)
 {
     /// <summary>ζ of the step from the collar into the run.</summary>
     public const double EntryLoss = 0.5;
@@ -71,6 +72,7 @@ public sealed record VentDuct(
             EntryLoss + (run.Elbows90 * Elbow90Loss) + (run.Elbows45 * Elbow45Loss) + (run.Tees * TeeLoss) + terminalLoss,
             run.Insulated || indoors ? 2 : 3,
             indoors,
+            terminalLoss,
             wind);
     }
 }

@@ -104,6 +104,6 @@ public class SensitivityTests
         Measure.Pressure or Measure.Temperature => 1e-5,
         Measure.CarbonMonoxide => 1e-6 * Math.Max(100, value),
         Measure.Flow => 1e-11,
-        _ => 1e-8,
+        _ => 3e-6,
     };
 }
