@@ -4,6 +4,10 @@ using Emberwright.Stove.Faults;
 namespace Emberwright.Diagnosis.Planning;
 
 /// <summary>The explanations laid out for planning: faults as bits, steps with costs, and every option's expected total.</summary>
+/// <remarks>
+/// Where a fault that stops the stove stands beside dirt past its limit, the stove counts as running once the fault is
+/// cured: dirt is cleaned on every visit and need not have stopped it.
+/// </remarks>
 internal sealed class Board
 {
     private const int MostFaults = 64;
@@ -19,6 +23,7 @@ internal sealed class Board
     private readonly RepairPlan _plan;
     private readonly double[] _weights;
     private readonly ulong[] _faultsOf;
+    private readonly ulong[] _needed;
     private readonly bool[] _known;
     private readonly string?[] _stepCheck;
     private readonly bool _opened;
@@ -30,6 +35,8 @@ internal sealed class Board
         _weights = [.. explanations.Select(e => e.Weight)];
         Faults = [.. explanations.SelectMany(e => e.Faults).Distinct().Select(catalogue.Fault).OfType<Fault>().Take(MostFaults)];
         _faultsOf = [.. explanations.Select(e => Mask(e.Faults))];
+        var dirt = Mask(Faults.Where(f => f.Fouling is not null).Select(f => f.Id));
+        _needed = [.. _faultsOf.Select(f => (f & ~dirt) != 0 ? f & ~dirt : f)];
         Marginal = [.. Faults.Select((_, f) => explanations.Select((e, k) => (_faultsOf[k] >> f & 1) != 0 ? e.Weight : 0).Sum())];
         Open = explanations.Select((e, k) => _faultsOf[k] != 0 || e.Unlisted ? e.Weight : 0).Sum();
 
@@ -54,7 +61,7 @@ internal sealed class Board
         _opened = HasOpened();
         _known = [.. check.Select(id => id is not null && catalogue.Check(id) is { } c && c.Kind != CheckKind.Clean && situation.HasDone(c))];
         _plan = new RepairPlan(
-            _faultsOf, [.. explanations.Select(e => e.Unlisted)],
+            _needed, [.. explanations.Select(e => e.Unlisted)],
             [.. Faults.Select(f => washed.Contains(f.Id) && f.Fouling is not null ? 0 : tariff.Of(f.Remedy))], steps, tariff.Unsolved);
     }
 
