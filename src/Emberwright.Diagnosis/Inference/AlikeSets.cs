@@ -80,7 +80,7 @@ internal static class AlikeSets
         var most = 0.0;
         foreach (var sign in check.Signs.Select(catalogue.Sign).OfType<Signs.Sign>())
             most = Math.Max(most, Least(scenarios, (a, b) => 0.5 * Enumerable.Range(0, sign.Outcomes.Count)
-                .Sum(o => Math.Abs(posterior.Probability(a, sign, o) - posterior.Probability(b, sign, o)))));
+                .Sum(o => Math.Abs(posterior.Probability(a, sign.Id, o) - posterior.Probability(b, sign.Id, o)))));
         foreach (var read in check.Reads)
             most = Math.Max(most, Least(scenarios, (a, b) => Distance(posterior.Predict(a, read), posterior.Predict(b, read))));
         return most;
@@ -94,14 +94,10 @@ internal static class AlikeSets
         return least;
     }
 
-    private static double Distance(IReadOnlyList<Predicted> a, IReadOnlyList<Predicted> b)
+    private static double Distance((double Mean, double Variance) a, (double Mean, double Variance) b)
     {
-        if (a.Count == 0 || b.Count == 0) return 0;
-        var (ma, mb) = (a.Sum(p => p.Weight * p.Mean), b.Sum(p => p.Weight * p.Mean));
-        var (va, vb) = (Variance(a, ma), Variance(b, mb));
-        return 2 * Normal.Below(Math.Abs(ma - mb) / (2 * Math.Sqrt(0.5 * (va + vb)))) - 1;
+        if (double.IsNaN(a.Mean) || double.IsNaN(b.Mean)) return 0;
+        if (!double.IsFinite(a.Mean) || !double.IsFinite(b.Mean)) return double.IsFinite(a.Mean) == double.IsFinite(b.Mean) ? 0 : 1;
+        return 2 * Normal.Below(Math.Abs(a.Mean - b.Mean) / (2 * Math.Sqrt(0.5 * (a.Variance + b.Variance)))) - 1;
     }
-
-    private static double Variance(IReadOnlyList<Predicted> mixture, double mean) =>
-        mixture.Sum(p => p.Weight * (p.Sd * p.Sd + (p.Mean - mean) * (p.Mean - mean)));
 }

@@ -20,96 +20,109 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
 {
     private readonly Dictionary<(Candidate, ulong), (double[] Shift, double[] Covariance)> _conditioned = [];
     private readonly Dictionary<(Mode, Quantity, bool), (double Mean, double[] Row)> _rows = [];
+    private readonly Dictionary<string, double> _meter = new(StringComparer.Ordinal);
     private readonly ElectricalReadings? _circuit = WiringLibrary.All.FirstOrDefault(w => w.Pattern == file.Stove.Pattern.Id) is { } wiring
-        ? new ElectricalReadings(wiring, Meter.Ordinary)
+        ? new ElectricalReadings(wiring, Stove.Controls.Meter.Ordinary)
         : null;
 
-    /// <summary>What a number read now would be.</summary>
-    public IReadOnlyList<Predicted> Predict(Scenario scenario, Observable observable)
-    {
-        if (_circuit is not null && _circuit.Knows(observable.Measure, observable.Place)) return Electrical(scenario, observable);
-        return Follow(scenario, observable) is { } line
-            ? [new Predicted(1, line.Mean, Math.Sqrt(line.Own + line.Shared + Spread(Conditioned(scenario).Covariance, line.Row)))]
-            : [];
-    }
-
-    /// <summary>
-    /// What several numbers read now would be together: they share the stove's unknowns, the gauge's offset and what the
-    /// model is off by at a place.
-    /// </summary>
+    /// <summary>Joint mean and covariance of readings taken now, instruments included.</summary>
     /// <param name="scenario">The scenario.</param>
-    /// <param name="observables">What would be read; none of it electrical.</param>
-    /// <param name="mean">Receives the means.</param>
-    /// <param name="covariance">Receives the covariance, row by row.</param>
-    /// <returns>False when one of them cannot be predicted.</returns>
-    public bool Predict(Scenario scenario, IReadOnlyList<Observable> observables, Span<double> mean, Span<double> covariance)
+    /// <param name="observables">What would be read.</param>
+    /// <param name="mean">Receives the means in SI; +∞ for an open circuit, NaN where nothing predicts it.</param>
+    /// <param name="covariance">Receives the covariance, row major.</param>
+    public void Predict(Scenario scenario, IReadOnlyList<Observable> observables, Span<double> mean, Span<double> covariance)
     {
         var n = observables.Count;
-        var lines = new Line[n];
+        covariance.Clear();
+        var follow = new double[n][];
+        var rho = new double[n][];
         for (var i = 0; i < n; i++)
         {
-            if (_circuit is not null && _circuit.Knows(observables[i].Measure, observables[i].Place) || Follow(scenario, observables[i]) is not { } line) return false;
-            lines[i] = line;
-            mean[i] = line.Mean;
+            if (_circuit is not null && _circuit.Knows(observables[i].Measure, observables[i].Place))
+                (mean[i], covariance[i * n + i]) = Electrical(scenario, observables[i]);
+            else
+                mean[i] = OfStove(scenario, observables[i], out follow[i]!, out rho[i]!);
         }
-        var unknowns = Conditioned(scenario).Covariance;
+        var (_, spread) = Conditioned(scenario);
         for (var i = 0; i < n; i++)
         {
+            if (follow[i] is null) continue;
             for (var j = 0; j <= i; j++)
             {
-                var common = observables[i].Measure == observables[j].Measure
-                    ? (observables[i].Measure == Measure.Pressure ? Noise.GaugeOffsetPa * Noise.GaugeOffsetPa : 0)
-                        + (observables[i].Place == observables[j].Place ? Offset(scenario, observables[i]) : 0)
-                    : 0;
-                var value = Spread(unknowns, lines[i].Row, lines[j].Row) + (i == j ? lines[i].Own + lines[i].Shared : Math.Min(common, Math.Min(lines[i].Shared, lines[j].Shared)));
-                covariance[i * n + j] = covariance[j * n + i] = value;
+                if (follow[j] is null) continue;
+                var together = Shared(scenario, observables[i], observables[j], rho[i], rho[j], mean) + Quadratic(spread, follow[i], follow[j]);
+                covariance[i * n + j] = covariance[j * n + i] = together;
             }
+            var own = Noise.Own(observables[i], Plain(observables[i], mean[i]));
+            covariance[i * n + i] = Math.Max(covariance[i * n + i], 0.5 * own * own);
         }
-        return true;
+        for (var i = 0; i < n; i++)
+            if (observables[i].Measure == Measure.CarbonMonoxide && follow[i] is not null) ToPpm(mean, covariance, i, n);
     }
 
-    private static double Offset(Scenario scenario, Observable observable) =>
-        scenario.Candidate.Mode.Problem.Layout.IndexOf(UnknownKind.Offset, null, 0, observable.Measure, observable.Place) < 0
-            ? PriorTable.OffsetSd(observable.Measure) * PriorTable.OffsetSd(observable.Measure)
-            : 0;
-
-    /// <summary>A predicted number: its mean, its dependence on the unknowns, and the variance that they do not explain.</summary>
-    private readonly record struct Line(double Mean, double[] Row, double Own, double Shared);
-
-    private Line? Follow(Scenario scenario, Observable observable)
+    /// <summary>Mean of a reading, how it follows the unknowns, and how its error goes with the errors of past readings.</summary>
+    private double OfStove(Scenario scenario, Observable observable, out double[]? follow, out double[]? rho)
     {
-        var mode = scenario.Candidate.Mode;
+        var mode = library.Full(scenario.Candidate);
         var (mean, row) = Row(mode, Quantity.Of(file.Plan.Now, observable), asRead: true);
-        if (!double.IsFinite(mean)) return null;
-        var plain = observable.Measure == Measure.CarbonMonoxide ? Math.Exp(mean) : mean;
-        var own = Noise.Own(observable, plain);
-        var off = Noise.Model(observable, plain);
-        var shared = Offset(scenario, observable);
-        if (observable.Measure == Measure.Pressure) shared += Noise.GaugeOffsetPa * Noise.GaugeOffsetPa;
-        var variance = own * own + off * off + shared;
-
+        (follow, rho) = (null, null);
+        if (!double.IsFinite(mean)) return double.NaN;
         var readings = mode.Problem.Readings;
-        var n = readings.Count;
-        var rho = new double[n];
-        for (var i = 0; i < n; i++)
+        var count = readings.Count;
+        var off = Noise.Model(observable, Plain(observable, mean));
+        rho = new double[count];
+        for (var i = 0; i < count; i++)
         {
             var before = readings.Items[i];
             if (before.Observable == observable) rho[i] += off * Noise.Model(observable, before.Value);
             if (before.Observable.Measure == Measure.Pressure && observable.Measure == Measure.Pressure) rho[i] += Noise.GaugeOffsetPa * Noise.GaugeOffsetPa;
         }
-        var follow = (double[])row.Clone();
-        for (var i = 0; i < n; i++)
+        follow = (double[])row.Clone();
+        for (var i = 0; i < count; i++)
         {
             mean += rho[i] * mode.Pull(i);
-            var weight = Cholesky.Dot(readings.Precision.AsSpan(i * n, n), rho);
-            variance -= weight * rho[i];
+            var weight = Cholesky.Dot(readings.Precision.AsSpan(i * count, count), rho);
             for (var k = 0; k < follow.Length; k++) follow[k] -= weight * mode.At.Jacobian[i * follow.Length + k];
         }
-        mean += Cholesky.Dot(follow, Conditioned(scenario).Shift);
-        variance = Math.Max(variance, 0.5 * own * own);
-        shared = Math.Min(shared, 0.9 * variance);
-        return new Line(mean, follow, variance - shared, shared);
+        return mean + Cholesky.Dot(follow, Conditioned(scenario).Shift);
     }
+
+    /// <summary>Covariance of the errors of two readings, given the errors of past ones.</summary>
+    private double Shared(Scenario scenario, Observable a, Observable b, double[] rhoA, double[] rhoB, Span<double> mean)
+    {
+        var mode = library.Full(scenario.Candidate);
+        var readings = mode.Problem.Readings;
+        var count = readings.Count;
+        var sum = 0.0;
+        if (a.Measure == Measure.Pressure && b.Measure == Measure.Pressure) sum += Noise.GaugeOffsetPa * Noise.GaugeOffsetPa;
+        if (a == b)
+        {
+            var plain = Plain(a, Row(mode, Quantity.Of(file.Plan.Now, a), asRead: true).Mean);
+            sum += Math.Pow(Noise.Own(a, plain), 2) + Math.Pow(Noise.Model(a, plain), 2);
+        }
+        if (a.Measure == b.Measure && a.Place == b.Place && mode.Problem.Layout.IndexOf(UnknownKind.Offset, null, 0, a.Measure, a.Place) < 0)
+            sum += PriorTable.OffsetSd(a.Measure) * PriorTable.OffsetSd(a.Measure);
+        for (var i = 0; i < count; i++) sum -= Cholesky.Dot(readings.Precision.AsSpan(i * count, count), rhoA) * rhoB[i];
+        return sum;
+    }
+
+    /// <summary>From ln ppm to ppm, as a lognormal.</summary>
+    private static void ToPpm(Span<double> mean, Span<double> covariance, int at, int n)
+    {
+        var variance = Math.Min(covariance[at * n + at], 2);
+        var ppm = Math.Exp(Math.Min(mean[at] + variance / 2, 12));
+        mean[at] = ppm;
+        for (var j = 0; j < n; j++)
+        {
+            if (j == at) continue;
+            covariance[at * n + j] *= ppm;
+            covariance[j * n + at] *= ppm;
+        }
+        covariance[at * n + at] = ppm * ppm * (Math.Exp(variance) - 1);
+    }
+
+    private static double Plain(Observable observable, double value) =>
+        observable.Measure == Measure.CarbonMonoxide ? Math.Exp(Math.Min(value, 12)) : value;
 
     /// <summary>Probability of an outcome of a sign had now.</summary>
     public double Probability(Scenario scenario, SignTable table, int outcome)
@@ -137,21 +150,38 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
         return table.Probability(outcome, present.ToArray(), scenario.IsUnlisted);
     }
 
-    private List<Predicted> Electrical(Scenario scenario, Observable observable)
+    private (double Mean, double Variance) Electrical(Scenario scenario, Observable observable)
     {
         CircuitChange[] changes = [.. scenario.Discrete.SelectMany(f => f.Circuit).Where(c => _circuit!.Wiring.HasComponent(c.Component)).DistinctBy(c => c.Component)];
-        var closed = _circuit!.Predict(observable, [], changes);
-        var hasSwitch = _circuit.Wiring.HasComponent(ComponentIds.VacuumSwitch);
-        var open = hasSwitch ? _circuit.Predict(observable, [ComponentIds.VacuumSwitch], changes) : closed;
-        var share = Math.Abs(closed - open) < 1e-6 || closed == open ? 1 : Closed(scenario, observable.Condition);
-        var mixture = new List<Predicted>(2);
-        if (share > 1e-4) mixture.Add(Meter1(observable, closed, share));
-        if (share < 1 - 1e-4) mixture.Add(Meter1(observable, open, 1 - share));
-        return mixture;
+        var closed = Meter(observable, [], changes);
+        if (!_circuit!.Wiring.HasComponent(ComponentIds.VacuumSwitch)) return (closed, Scatter(observable, closed));
+        var open = Meter(observable, [ComponentIds.VacuumSwitch], changes);
+        if (closed == open || Math.Abs(closed - open) < 1e-6) return (closed, Scatter(observable, closed));
+        var share = scenario.SwitchClosed is { } supposed ? supposed ? 1 : 0 : SwitchClosed(scenario, observable.Condition);
+        if (!double.IsFinite(closed) || !double.IsFinite(open) || share is > 0.98 or < 0.02)
+            return share >= 0.5 ? (closed, Scatter(observable, closed)) : (open, Scatter(observable, open));
+        var mean = share * closed + (1 - share) * open;
+        return (mean, share * Scatter(observable, closed) + (1 - share) * Scatter(observable, open) + share * (1 - share) * (closed - open) * (closed - open));
     }
 
-    private double Closed(Scenario scenario, Condition condition)
+    private double Meter(Observable observable, string[] open, CircuitChange[] changes)
     {
+        var key = $"{observable.Measure} {observable.Place} {observable.Condition} {open.Length} {string.Join('+', changes.Select(c => c.ToString()))}";
+        if (_meter.TryGetValue(key, out var value)) return value;
+        value = _circuit!.Predict(observable, open, changes);
+        _meter.Add(key, value);
+        return value;
+    }
+
+    private static double Scatter(Observable observable, double value) => !double.IsFinite(value) ? 1
+        : observable.Measure == Measure.Resistance ? Math.Pow(0.5 + 0.12 * value, 2)
+        : Math.Pow(Noise.Own(observable, value), 2) + Math.Pow(Noise.Model(observable, value), 2);
+
+    /// <summary>Probability that the vacuum switch, if it follows its vacuum, stands closed; 1 where there is none.</summary>
+    public double SwitchClosed(Scenario scenario, Condition condition)
+    {
+        if (_circuit is null || !_circuit.Wiring.HasComponent(ComponentIds.VacuumSwitch)) return 1;
+        if (scenario.Discrete.Any(f => f.Circuit.Any(c => c.Component == ComponentIds.VacuumSwitch))) return 1;
         var margin = new SwitchMargin(file.Plan.Now, condition, file.Stove.Card?.SwitchClosesPa ?? file.Stove.Pattern.Switch.ClosesPa, 0, -700);
         var mode = library.Full(scenario.Candidate);
         var (shift, covariance) = Conditioned(scenario);
@@ -167,10 +197,6 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
         for (var k = 0; k < row.Length; k++) row[k] = slopes[0] * byPressure[k] + slopes[1] * byThreshold[k];
         return Normal.Below(z / Math.Sqrt(1 + Spread(covariance, row)));
     }
-
-    private static Predicted Meter1(Observable observable, double value, double weight) => observable.Measure == Measure.Resistance
-        ? new Predicted(weight, Math.Log(double.IsFinite(value) ? Math.Max(value, 0.05) : 1e8), 0.12)
-        : new Predicted(weight, value, Math.Sqrt(Math.Pow(Noise.Own(observable, value), 2) + Math.Pow(Noise.Model(observable, value), 2)));
 
     private (double Mean, double[] Row) Row(Mode mode, Quantity quantity, bool asRead)
     {
@@ -247,9 +273,9 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
         return Skew.Between(value, variance, past ? double.NegativeInfinity : limit, past ? limit : double.PositiveInfinity);
     }
 
-    private static double Spread(double[] covariance, double[] row) => Math.Max(Spread(covariance, row, row), 0);
+    private static double Spread(double[] covariance, double[] row) => Math.Max(Quadratic(covariance, row, row), 0);
 
-    private static double Spread(double[] covariance, double[] a, double[] b)
+    private static double Quadratic(double[] covariance, double[] a, double[] b)
     {
         var n = a.Length;
         var sum = 0.0;

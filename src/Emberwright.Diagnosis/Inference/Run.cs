@@ -6,6 +6,7 @@ namespace Emberwright.Diagnosis.Inference;
 internal sealed class Run
 {
     private readonly CaseFile _file;
+    private readonly Catalogue _catalogue;
     private readonly IReadOnlyList<Hypothesis> _hypotheses;
     private readonly ModeLibrary _library;
     private readonly Search _search;
@@ -15,6 +16,7 @@ internal sealed class Run
     public Run(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
     {
         _file = CaseFile.Of(stove, model, evidence, catalogue);
+        _catalogue = catalogue;
         var known = LastVisit.Of(stove, model);
         var offsets = _file.Readings.Items.Select(r => (r.Observable.Measure, r.Observable.Place)).Concat(known?.Offsets ?? []).ToArray();
         var layout = Layout.Of(stove, _file.Plan.Redrawn, offsets, serviced: false);
@@ -53,7 +55,7 @@ internal sealed class Run
     private Progress Conclude(DiagnosisStage stage, int done, int total)
     {
         var candidates = Normalised(_search.Candidates);
-        var posterior = new Posterior(_file, _library, candidates);
+        var posterior = new Posterior(_file, _library, _catalogue, candidates);
         return new Progress(stage, done, total, _writer.Write(posterior, candidates, _search.Builder), posterior);
     }
 

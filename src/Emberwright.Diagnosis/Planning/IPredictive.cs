@@ -11,19 +11,12 @@ public interface IPredictive
     /// <summary>Explanations by falling weight; weights sum to one.</summary>
     IReadOnlyList<Explanation> Explanations { get; }
 
-    /// <summary>What one reading would show now under one explanation, instrument errors included.</summary>
-    /// <param name="explanation">Index of the explanation.</param>
-    /// <param name="observable">What would be read.</param>
-    /// <returns>A mixture of normals (CO in ln ppm, resistance in ln Ω); empty when it cannot be predicted.</returns>
-    IReadOnlyList<Predicted> Predict(int explanation, Observable observable);
-
-    /// <summary>What several readings would show together now under one explanation.</summary>
+    /// <summary>Joint normal prediction of readings now, instrument errors included, under one explanation.</summary>
     /// <param name="explanation">Index of the explanation.</param>
     /// <param name="observables">What would be read.</param>
-    /// <param name="mean">Receives the means.</param>
+    /// <param name="mean">Receives the means in SI; ±∞ for an open circuit, NaN where it cannot be predicted.</param>
     /// <param name="covariance">Receives the covariance, row by row.</param>
-    /// <returns>False when one of them cannot be predicted.</returns>
-    bool Predict(int explanation, IReadOnlyList<Observable> observables, Span<double> mean, Span<double> covariance);
+    void Predict(int explanation, IReadOnlyList<Observable> observables, Span<double> mean, Span<double> covariance);
 
     /// <summary>Probabilities of a sign's outcomes now, under one explanation.</summary>
     /// <param name="explanation">Index of the explanation.</param>

@@ -22,7 +22,8 @@ internal sealed class JointReadings
         var covariance = new double[n * n];
         for (var e = 0; e < k; e++)
         {
-            if (!predictive.Predict(e, reads, mean[e] = new double[n], covariance)) return null;
+            predictive.Predict(e, reads, mean[e] = new double[n], covariance);
+            if (Array.Exists(mean[e], double.IsNaN)) return null;
             root[e] = Root(covariance, n);
         }
 

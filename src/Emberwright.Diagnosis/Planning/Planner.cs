@@ -21,11 +21,6 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     private const double Running = 0.03;
 
     /// <summary>The best next check and two alternatives.</summary>
-    /// <param name="posterior">What is believed.</param>
-    /// <param name="situation">Where the visit stands.</param>
-    public NextCheck Next(Posterior posterior, Situation situation) => Next(new PosteriorView(posterior, catalogue), situation);
-
-    /// <summary>The best next check and two alternatives.</summary>
     /// <param name="predictive">What is believed and what it predicts.</param>
     /// <param name="situation">Where the visit stands.</param>
     public NextCheck Next(IPredictive predictive, Situation situation)

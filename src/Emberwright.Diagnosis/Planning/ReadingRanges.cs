@@ -7,54 +7,63 @@ namespace Emberwright.Diagnosis.Planning;
 /// <summary>Cuts what one reading may show into the few ranges between which the explanations part.</summary>
 internal static class ReadingRanges
 {
-    private const double Least = 1e-4;
+    /// <summary>Stands for an open circuit, Ω.</summary>
+    internal const double Open = 1e7;
 
-    /// <summary>The ranges with their probabilities under every explanation, or null when nothing is predicted or nothing parts.</summary>
-    /// <param name="observable">What would be read.</param>
-    /// <param name="predictive">What predicts it.</param>
-    /// <param name="mostCuts">Most cut points.</param>
+        /// <summary>The ranges with their probabilities under every explanation, or null when nothing is predicted or nothing parts.</summary>
     public static OutcomeTable.Part? Of(Observable observable, IPredictive predictive, int mostCuts)
     {
         var k = predictive.Explanations.Count;
-        var shown = new IReadOnlyList<Predicted>[k];
+        var mean = new double[k];
+        var sd = new double[k];
+        Span<double> m = stackalloc double[1];
+        Span<double> v = stackalloc double[1];
         for (var e = 0; e < k; e++)
         {
-            shown[e] = predictive.Predict(e, observable);
-            if (shown[e].Count == 0) return null;
+            predictive.Predict(e, [observable], m, v);
+            if (double.IsNaN(m[0])) return null;
+            (mean[e], sd[e]) = Finite(m[0], v[0]);
         }
 
-        var cuts = Cuts(shown, predictive, mostCuts);
-        return cuts.Count == 0 ? null : new OutcomeTable.Part(Words(observable, cuts), [.. shown.Select(s => Shares(s, cuts))]);
+        var cuts = Cuts(mean, sd, predictive, mostCuts);
+        if (cuts.Count == 0) return null;
+        return new OutcomeTable.Part(Words(observable, cuts), [.. mean.Select((x, e) => Shares(x, sd[e], cuts))]);
     }
 
-    private static List<double> Cuts(IReadOnlyList<Predicted>[] shown, IPredictive predictive, int most)
+    /// <summary>An open circuit as a large finite number.</summary>
+    internal static (double Mean, double Sd) Finite(double mean, double variance) =>
+        Math.Abs(mean) >= Open ? (Math.CopySign(Open, mean), 1) : (mean, Math.Sqrt(Math.Max(variance, 1e-12)));
+
+    private static List<double> Cuts(double[] mean, double[] sd, IPredictive predictive, int most)
     {
-        var parts = shown.SelectMany((s, e) => s.Select(p => p with { Weight = p.Weight * predictive.Explanations[e].Weight })).OrderBy(p => p.Mean).ToArray();
+        var order = Enumerable.Range(0, mean.Length).OrderBy(e => mean[e]).ToArray();
         var gaps = new List<(double Worth, double Cut)>();
         var below = 0.0;
-        for (var i = 0; i + 1 < parts.Length; i++)
+        for (var i = 0; i + 1 < order.Length; i++)
         {
-            var (a, b) = (parts[i], parts[i + 1]);
-            below += a.Weight;
-            var apart = Math.Min((b.Mean - a.Mean) / (a.Sd + b.Sd), 4);
-            gaps.Add((apart * (Math.Max(below * (1 - below), 0) + 1e-3), (a.Mean * b.Sd + b.Mean * a.Sd) / (a.Sd + b.Sd)));
+            var (a, b) = (order[i], order[i + 1]);
+            below += predictive.Explanations[a].Weight;
+            var apart = (mean[b] - mean[a]) / (sd[a] + sd[b]);
+            var cut = (mean[a] * sd[b] + mean[b] * sd[a]) / (sd[a] + sd[b]);
+            if (mean[b] >= Open && mean[a] < Open) cut = Math.Max(2 * mean[a], Open / 10);
+            gaps.Add((Math.Min(apart, 4) * below * (1 - below) + 1e-3 * Math.Min(apart, 4), cut));
         }
 
         return [.. gaps.Where(g => g.Worth > 1e-3).OrderByDescending(g => g.Worth).Take(most).Select(g => g.Cut).Distinct().Order()];
     }
 
-    private static double[] Shares(IReadOnlyList<Predicted> shown, List<double> cuts)
+    private static double[] Shares(double mean, double sd, List<double> cuts)
     {
         var p = new double[cuts.Count + 1];
         var before = 0.0;
         for (var c = 0; c < cuts.Count; c++)
         {
-            var upTo = shown.Sum(s => s.Weight * Normal.Below((cuts[c] - s.Mean) / s.Sd));
-            p[c] = Math.Max(upTo - before, Least);
+            var upTo = Normal.Below((cuts[c] - mean) / sd);
+            p[c] = Math.Max(upTo - before, 1e-4);
             before = upTo;
         }
 
-        p[^1] = Math.Max(1 - before, Least);
+        p[^1] = Math.Max(1 - before, 1e-4);
         return p;
     }
 
@@ -63,18 +72,17 @@ internal static class ReadingRanges
         var words = new string[cuts.Count + 1];
         for (var c = 0; c <= cuts.Count; c++)
         {
-            words[c] = c == 0 ? $"below {Say(observable.Measure, cuts[0])}"
-                : c == cuts.Count ? $"above {Say(observable.Measure, cuts[^1])}"
-                : $"{Say(observable.Measure, cuts[c - 1])} to {Say(observable.Measure, cuts[c])}";
+            words[c] = c == 0 ? $"below {Say(observable, cuts[0])}"
+                : c == cuts.Count ? $"above {Say(observable, cuts[^1])}"
+                : $"{Say(observable, cuts[c - 1])} to {Say(observable, cuts[c])}";
         }
 
         return words;
     }
 
-    private static string Say(Measure measure, double value)
+    private static string Say(Observable observable, double value)
     {
-        var plain = measure is Measure.CarbonMonoxide or Measure.Resistance ? Math.Exp(value) : value;
-        var unit = measure switch
+        var unit = observable.Measure switch
         {
             Measure.Pressure => "Pa",
             Measure.Temperature => "°C",
@@ -88,7 +96,7 @@ internal static class ReadingRanges
             Measure.Duration => "s",
             Measure.Flow => "m³/s",
         };
-        return string.Create(CultureInfo.InvariantCulture, $"{Rounded(plain):0.######} {unit}");
+        return string.Create(CultureInfo.InvariantCulture, $"{Rounded(value):0.######} {unit}");
     }
 
     private static double Rounded(double value)
