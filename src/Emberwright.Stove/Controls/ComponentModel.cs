@@ -66,7 +66,10 @@ internal static class ComponentModel
 
     private static Branch Drifted(in Branch healthy, WiringComponent component, CircuitChange change) => component switch
     {
-        Thermocouple or PressureSensor or LowVoltageSupply => healthy with { EmfV = healthy.EmfV * change.Factor + change.Offset },
+        PressureSensor p when healthy.EmfV != 0 =>
+            healthy with { EmfV = p.ZeroV + (healthy.EmfV - p.ZeroV) * change.Factor + change.Offset },
+        PressureSensor => healthy,
+        Thermocouple or LowVoltageSupply => healthy with { EmfV = healthy.EmfV * change.Factor + change.Offset },
         RunCapacitor => healthy with { ImpedanceOhm = healthy.ImpedanceOhm / change.Factor },
         _ => healthy with { ImpedanceOhm = healthy.ImpedanceOhm * change.Factor + change.Offset },
     };

@@ -87,7 +87,8 @@ public enum ComponentState
 /// <param name="State">Its state.</param>
 /// <param name="Factor">
 /// Ratio of its value to healthy, for <see cref="ComponentState.Drifted"/>: impedance of a passive part, voltage of a
-/// source or sensor (−1 is a reversed thermocouple).
+/// source or sensor (−1 is a reversed thermocouple),
+/// voltage above its zero of a pressure sensor (−1 is a pair of hoses swapped).
 /// </param>
 /// <param name="Offset">Added to its value, for <see cref="ComponentState.Drifted"/>: Ω for a resistance probe, V for a source or sensor.</param>
 /// <param name="LeakOhm">Resistance of the leak, Ω, for <see cref="ComponentState.LeakingToEarth"/>; required there.</param>

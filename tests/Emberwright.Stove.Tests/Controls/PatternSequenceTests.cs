@@ -103,7 +103,7 @@ public class PatternSequenceTests
         var drifted = Run("sealed-combustion", new BurnScenario { SensorZeroPa = 26 });
         Assert.Equal(Alarms.LowDraught, drifted.Alarm);
         Assert.InRange(drifted.Events.First(e => e.State == BurnState.Shutdown).TimeS, 180, 360);
-        Assert.Equal(Alarms.LowDraught, Run("sealed-combustion", new BurnScenario { HoseShare = -1 }).Alarm);
+        Assert.Equal(Alarms.LowDraught, Run("sealed-combustion", With(ComponentIds.PressureSensor, ComponentState.Drifted, -1)).Alarm);
     }
 
     [Fact]

@@ -135,7 +135,7 @@ internal sealed class SpiceNetlist(Wiring wiring, bool alternating)
                 Sensed(name, from, to, $"{k * (state.Signals.ProbeOhm ?? p.ColdOhm):R}");
                 break;
             case PressureSensor p:
-                Source(name, from, to, $"dc {(state.PluggedIn && !alternating ? k * (p.ZeroV + p.VoltPerPa * state.Signals.SensedPa) : 0):R} ac 0", p.OutputOhm);
+                Source(name, from, to, $"dc {(state.PluggedIn && !alternating ? p.ZeroV + k * p.VoltPerPa * state.Signals.SensedPa : 0):R} ac 0", p.OutputOhm);
                 break;
             default:
                 throw new NotSupportedException($"No netlist for {part.GetType().Name}.");

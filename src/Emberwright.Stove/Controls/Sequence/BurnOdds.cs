@@ -35,7 +35,10 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
     /// <param name="fault">The fault; null is none.</param>
     /// <param name="draws">Number of starts, 1 … 100 000.</param>
     /// <param name="random">Source of randomness.</param>
-    /// <param name="background">Draws the parameters of a stove without the fault; null takes the pattern's spread of clean stoves.</param>
+    /// <param name="background">
+    /// Draws the parameters of a stove without the fault; null takes the pattern's spread of clean stoves, and with a fault only
+    /// those that run without it.
+    /// </param>
     /// <exception cref="InputException">The number of draws is out of range.</exception>
     public static BurnOdds Of(VirtualStove stove, Fault? fault, int draws, Random random, Func<Random, double[]>? background = null)
     {
@@ -45,7 +48,7 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
         var scenario = new BurnScenario { Changes = [.. fault?.Circuit ?? []], Automatic = ConcernsThermostat(fault) };
         for (var i = 0; i < draws; i++)
         {
-            var parameters = background?.Invoke(random) ?? CleanStove(stove, random);
+            var parameters = background?.Invoke(random) ?? (fault is null ? CleanStove(stove, random) : RunningStove(stove, random));
             foreach (var shift in Shifts(fault)) parameters[(int)shift.Parameter] += shift.Mean + shift.Sd * Normal(random);
             var run = BurnForecast.Run(stove, parameters, scenario, RunS);
             outcomes[run.Outcome] = outcomes.GetValueOrDefault(run.Outcome) + 1;
@@ -64,9 +67,20 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
     {
         Parameter.RoomAir => !fault!.Circuit.Any(c => c.Component.StartsWith("room-air", StringComparison.Ordinal)),
         Parameter.Feed => !fault!.Circuit.Any(c => c.Component.StartsWith("feed", StringComparison.Ordinal)),
+        Parameter.ProofSensor => !fault!.Circuit.Any(c => c.Component is ComponentIds.ExhaustProbe or ComponentIds.Thermocouple),
         Parameter.BlowerSpeed => !fault!.Circuit.Any(c => c.Component is ComponentIds.RunCapacitor or ComponentIds.CombustionBlower),
         _ => true,
     });
+
+    // A stove that does not run when clean was never sold: its switch is chosen for its own vacuum.
+    private static double[] RunningStove(VirtualStove stove, Random random)
+    {
+        for (var attempt = 0; ; attempt++)
+        {
+            var parameters = CleanStove(stove, random);
+            if (attempt == 20 || BurnForecast.Run(stove, parameters, new BurnScenario(), RunS).Outcome == BurnOutcome.Runs) return parameters;
+        }
+    }
 
     private static double[] CleanStove(VirtualStove stove, Random random)
     {

@@ -51,6 +51,8 @@ public static class BurnSequence
             running = running with { FeedShare = running.FeedShare * scenario.FuelArrives };
             stove = drivers.Next(stove, running, StepS);
             course.Add(now, memory, running, stove, positions, StepS, SampleS, fuseBlown);
+            // Locked out or dead, and the fire out: nothing more will happen.
+            if (memory.State is (BurnState.LockedOut or BurnState.NoPower) && !stove.Burning) break;
         }
         return course.End(memory, scenario, durationS, LeastFedS, [.. contacts.Tripped(positions)]);
     }

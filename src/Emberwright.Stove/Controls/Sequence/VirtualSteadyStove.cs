@@ -3,9 +3,9 @@
 //   and temperatures are linear in b. The same again with the room-air blower still gives the overheating stove.
 // Symbols: b burning rate over the highest, s voltage share at the combustion blower (–), p (Pa).
 // Validity: 0 ≤ b ≤ 1.3, 0 ≤ s ≤ 1.1; beyond, the nearest value is taken.
-// Assumptions: vacuum of a given passage goes with speed squared (fan laws); a still room-air blower leaves a twelfth of its stream to
-//   natural convection; the high-limit disc sees half the warm air's rise; a thermocouple near the flame sees a fixed share of
-//   the firebox's rise, set so that the clean stove gives the usual voltage on high. All four are our estimates, no source.
+// Assumptions: vacuum of a given passage goes with speed squared (fan laws); natural convection carries a quarter of the room air when
+//   its blower stands, a twelfth of the water when the pump stands; the high-limit disc sees half the warm air's rise; a thermocouple near the flame sees a fixed share of
+//   the firebox's rise, set so that the clean stove gives the usual voltage on high. All are our estimates, no source.
 // Source: fan affinity laws; the rest follows from the virtual stove.
 // Worked value: none published; at b and s of a solved condition it returns that solution.
 
@@ -17,7 +17,8 @@ namespace Emberwright.Stove.Controls.Sequence;
 /// <summary>Equilibria of a virtual stove with given parameters, for driving its burn sequence.</summary>
 public sealed class VirtualSteadyStove : ISteadyStove
 {
-    private const double StillStreamShare = 1.0 / 12;
+    private const double StillAirShare = 0.25;
+    private const double StillWaterShare = 1.0 / 12;
     private const double LimitShare = 0.5;
     private const double MostBurn = 1.3;
 
@@ -43,7 +44,7 @@ public sealed class VirtualSteadyStove : ISteadyStove
         _coldPull = (stove.Solve(p, Condition.FanOnly).Value(Measure.Pressure, Places.SwitchHose) - _offPa) * StartSpeedSquared(stove.Pattern);
         _moving = Points(stove, p);
         var still = p.ToArray();
-        still[(int)Parameter.RoomAir] = Math.Log(StillStreamShare);
+        still[(int)Parameter.RoomAir] = Math.Log(stove.Pattern.Heat.StreamIsWater ? StillWaterShare : StillAirShare);
         _still = Points(stove, still);
         _flameShare = thermocoupleHighV is { } volts ? FlameShare(stove, volts) : 0;
     }
