@@ -8,6 +8,7 @@ internal static class CleanChecks
 {
     public static IReadOnlyList<Check> Checks { get; } =
     [
+        new("test-run", "Start it and see whether the complaint is gone", CheckKind.Look, 5, 0, [Cautions.Hot], CheckNeeds.OnSite | CheckNeeds.Powered, [], ["runs-now"], [], []),
         Clean("clean-burn-pot", ["pot-holes", "pot-content", "pot-seat"]),
         Clean("clean-ash-passages", ["ash-passages-look"]),
         Clean("clean-exchanger", ["exchanger-look", "exchanger-coat", "baffle"]),

@@ -12,6 +12,7 @@ internal sealed class Board
 {
     private const int MostFaults = 64;
     private const double Seen = 0.5;
+    private const double TurningMinutes = 1;
     private const double UnplugMinutes = 1;
     private const double OpenMinutes = 4;
     private const double WarmUpMinutes = 20;
@@ -79,7 +80,9 @@ internal sealed class Board
     {
         foreach (var check in _catalogue.Checks)
         {
-            if (Rules.Allow(check, _catalogue, _situation) && OutcomeTable.Of(check, _catalogue, _predictive) is { } outcomes) yield return Of(check, outcomes);
+            if (!Rules.Allow(check, _catalogue, _situation)) continue;
+            var outcomes = _situation.Knows(check) ? OutcomeTable.Nothing(_weights.Length) : OutcomeTable.Of(check, _catalogue, _predictive);
+            if (outcomes is not null) yield return Of(check, outcomes);
         }
 
         foreach (var action in _catalogue.Actions.Where(a => a.Kind != RemedyKind.Clean && Holding(Mask(a.Cures)) >= Seen))
@@ -126,7 +129,7 @@ internal sealed class Board
 
     private Option Of(Check check, OutcomeTable outcomes)
     {
-        var minutes = check.Minutes + Preparation(check.Needs);
+        var minutes = check.Minutes + TurningMinutes + Preparation(check.Needs);
         var cost = minutes * _tariff.PerMinute + check.Cost;
         if (check.Needs.HasFlag(CheckNeeds.Burning)) cost += _tariff.Harm * Hazard();
         var cured = check.Kind is CheckKind.Clean ? Mask(check.Cures) : 0;

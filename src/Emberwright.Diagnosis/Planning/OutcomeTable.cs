@@ -43,6 +43,10 @@ internal sealed class OutcomeTable
         return joint is null && size <= Most ? Product(parts) : Draw(check.Id, parts, joint, predictive);
     }
 
+    /// <summary>The table of something that shows nothing new.</summary>
+    /// <param name="explanations">Number of explanations.</param>
+    public static OutcomeTable Nothing(int explanations) => new([[.. Enumerable.Repeat(1.0, explanations)]], ["nothing new"], false);
+
     private static List<Part> Parts(Check check, Catalogue catalogue, IPredictive predictive)
     {
         var parts = new List<Part>();

@@ -12,6 +12,7 @@ internal static class Reasons
     public static string For(Option option, Board board, Catalogue catalogue)
     {
         if (option.Remedies is { } fault) return Remedy(fault.Name, board.Marginal[IndexOf(board, fault.Id)], option);
+        if (option.Outcomes is { Likelihood.Count: 1 } && option.Action is not null) return Cleaning(option, board, catalogue);
         if (option.Outcomes is not { } outcomes) return "Nothing is left that would tell more.";
         var suspects = Enumerable.Range(0, board.Faults.Count).Where(f => board.Marginal[f] >= WorthNaming).OrderByDescending(f => board.Marginal[f]).Take(6).ToList();
         var pair = Separated(suspects, outcomes, board);
@@ -24,6 +25,13 @@ internal static class Reasons
 
     private static string Remedy(string name, double probability, Option option) =>
         $"Because {Lower(name)} is found ({Percent(probability)}) and this cures it in {Minutes(option.Minutes)}.";
+
+    private static string Cleaning(Option option, Board board, Catalogue catalogue)
+    {
+        var cured = catalogue.Action(option.Action!)?.Cures ?? [];
+        var first = Enumerable.Range(0, board.Faults.Count).Where(f => cured.Contains(board.Faults[f].Id)).OrderByDescending(f => board.Marginal[f]).FirstOrDefault(-1);
+        return first < 0 ? $"Because it takes {Minutes(option.Minutes)} and may be all it needs." : $"Because it cures {Name(board, first)} in {Minutes(option.Minutes)}.";
+    }
 
     private static (int A, int B)? Separated(List<int> suspects, OutcomeTable outcomes, Board board)
     {

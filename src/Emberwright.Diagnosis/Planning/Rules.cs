@@ -14,13 +14,17 @@ internal static class Rules
     private static readonly IReadOnlyList<string> WhyHot =
         ["room-air-look", "room-blower-run", "exchanger-coat", "pump-feel", "return-pipe", "bleed", "feed-tube-look"];
 
+    /// <summary>Seeing whether it now runs makes sense once something has been done.</summary>
+    private const string TestRun = "test-run";
+
     private static readonly IReadOnlyList<string> Resets = ["reset-high-limit", ActionList.CureOf("high-limit-tripped"), ActionList.CureOf("safety-thermostat-tripped")];
 
     /// <summary>True when a check may be offered now.</summary>
     public static bool Allow(Check check, Catalogue catalogue, Situation now)
     {
-        if (now.Knows(check)) return false;
+        if (check.Action is { } action ? now.HasDone(action) : now.Knows(check)) return false;
         if (!now.OnSite) return check.Needs == CheckNeeds.None;
+        if (check.Id == TestRun && now.Epoch == 0) return false;
         if (check.Kind == CheckKind.Ask && check.Signs.All(s => catalogue.Checks.Any(c => c.Kind == CheckKind.Look && c.Signs.Contains(s)))) return false;
         if (check.Needs.HasFlag(CheckNeeds.Burning) && !now.CanBurn) return false;
         return !Resets.Contains(check.Id) || CauseLookedFor(now);

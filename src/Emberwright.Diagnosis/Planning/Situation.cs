@@ -19,6 +19,10 @@ public sealed record Situation(
     /// <summary>True when a fire can be had: the complaint does not exclude it, or something has been done since.</summary>
     public bool CanBurn => Epoch > 0 || !Evidence.OfType<SignEvidence>().Any(e => e.Sign == Complaints.Sign && Fireless.Contains(e.Outcome));
 
+    /// <summary>True when an action has been done on this visit.</summary>
+    /// <param name="action">Id of the action.</param>
+    public bool HasDone(string action) => Evidence.OfType<ActionEvidence>().Any(e => e.Action == action);
+
     /// <summary>True when everything a check would show is already known as of now.</summary>
     /// <param name="check">The check.</param>
     public bool Knows(Check check)

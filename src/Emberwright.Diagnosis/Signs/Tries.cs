@@ -13,6 +13,9 @@ internal static class Tries
 
     public static IReadOnlyList<Sign> Signs { get; } =
     [
+        Stated("runs-now", "Started again: does it now do what it should?", ["started again", "test run", "does it run now", "test fire", "restart"],
+            Out("runs", "runs as it should", .93, ["runs", "lights normally", "right", "good", "fine", "steady", "normal"], ["runs again", "runs as it should", "lights normally"]),
+            Out("same", "the same as before", .07, ["same", "fails", "no change", "still", "again"], ["still the same", "fails as before"])),
         Stated("disc-click", "High-limit disc: does its reset click?", ["reset button on the high limit disc", "high limit disc pressed", "high limit reset", "reset button", "high limit disc"],
             Out("silent", "no click, it was closed", .9, ["no click", "silent", "nothing", "already in"]),
             Out("clicks", "clicks", .08, ["clicks", "click", "clicked"], ["reset clicked"]),

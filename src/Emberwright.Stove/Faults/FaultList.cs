@@ -6,8 +6,11 @@ public static class FaultList
     /// <summary>Every fault of every pattern, family by family.</summary>
     public static IReadOnlyList<Fault> All { get; } =
     [
-        .. Fouling.Faults, .. AirPath.Faults, .. Seals.Faults, .. Blowers.Faults, .. Feed.Faults, .. Ignition.Faults,
+        .. Each(Fouling.Faults, 0.6),
+        .. Each([
+        .. AirPath.Faults, .. Seals.Faults, .. Blowers.Faults, .. Feed.Faults, .. Ignition.Faults,
         .. Interlocks.Faults, .. Electrical.Faults, .. Sensors.Faults, .. Water.Faults, .. Agitator.Faults, .. SiteAndFuel.Faults,
+        ], 0.9),
     ];
 
     /// <summary>The faults that can occur on a pattern.</summary>
@@ -18,4 +21,10 @@ public static class FaultList
         PatternIds.Require(patternId);
         return [.. All.Where(f => f.Patterns.Count == 0 || f.Patterns.Contains(patternId))];
     }
+
+    /// <summary>Whatever is wrong shows again when the stove is started, unless it is one that nobody complains of.</summary>
+    private static IEnumerable<Fault> Each(IEnumerable<Fault> faults, double again) => faults.Select(f =>
+        f.Symptoms.Any(s => s is { Sign: Complaints.Sign, Outcome: Complaints.Due })
+            ? f
+            : f with { Symptoms = [.. f.Symptoms, new Symptom("runs-now", "same", again)] });
 }
