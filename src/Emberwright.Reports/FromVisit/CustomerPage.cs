@@ -73,12 +73,17 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, Func<string, I
     {
         get
         {
-            if (notice is not null || beliefs?.Stops.Count > 0)
+            var use = Answer.Use;
+            if (use == Use.No)
             {
                 yield return "Do not plug it in, and do not burn anything in it.";
                 if ((notice?.ReleasedBy ?? (beliefs?.Stops is [var first, ..] ? first.ReleasedBy : null)) is { Length: > 0 } who) yield return $"It may be used again only after this was released by: {PlainWords.Sentence(who)}";
             }
 
+            else if (use == Use.NotDecided)
+            {
+                yield return "Leave it off until we have told you that you may use it.";
+            }
             else
             {
                 // Common practice, no source.
