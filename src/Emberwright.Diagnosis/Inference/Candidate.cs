@@ -32,6 +32,9 @@ internal sealed class Candidate
     /// <summary>For each piece of evidence: probability that it is wrong, given this hypothesis and all evidence.</summary>
     public required double[] Wrong { get; init; }
 
+    /// <summary>For each reading and margin: ln P(it | it is wrong, the rest) − ln P(it | the rest), to first order.</summary>
+    public required double[] LnGain { get; init; }
+
     /// <summary>ln of the unnormalised weight.</summary>
     public required double LnWeight { get; init; }
 

@@ -2,7 +2,8 @@
 // Equations:   ln w = ln P(d) + ln P(readings, margins | d) + Σ ln P(plain evidence | d) + ln P(stated signs | d) + ln S;
 //              S = Π(1 − ε_i)·(1 + Σ ε_i/(1 − ε_i)·e^{g_i}), g_i = ln P(i | it is wrong, rest) − ln P(i | rest);
 //              P(i wrong | d, y) = its term's share of S. Where g_i > 3 and d matters, the fit is repeated with i taken
-//              as wrong and becomes a component of its own.
+//              as wrong and becomes a component of its own; until then g_i counts as 3 at most, for it is a first-order
+//              figure and a poor fit would otherwise borrow more from a supposed mistake than the mistake is worth.
 // Symbols:     ε_i probability that evidence i has nothing to do with the stove (0.01 for readings).
 // Validity:    at most one wrong piece at a time.
 // Assumptions: what is wrong is off by a wide normal (readings) or evenly spread over the outcomes (signs).
@@ -38,15 +39,12 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
         Build(hypothesis, mode, lnAdjustment, refitted, -1, singles);
 
     /// <summary>Indices of evidence that deserves a fit without it under this candidate.</summary>
-    public IEnumerable<int> Doubtful(Candidate candidate)
-    {
-        for (var i = 0; i < file.Readings.Count + file.Conditionals.Count; i++)
-        {
-            var epsilon = Epsilon(i);
-            var odds = candidate.Wrong[i] / Math.Max(1 - candidate.Wrong.Sum(), 1e-12);
-            if (Math.Log(odds * (1 - epsilon) / epsilon) > WorthARefit) yield return i;
-        }
-    }
+    public static IEnumerable<int> Doubtful(Candidate candidate) =>
+        Enumerable.Range(0, candidate.LnGain.Length).Where(i => candidate.LnGain[i] > WorthARefit).OrderByDescending(i => candidate.LnGain[i]);
+
+    /// <summary>ln weight a candidate might have if its most doubtful piece of evidence were wrong, to first order.</summary>
+    public double LnHoped(Candidate candidate) => candidate.LnWeight + Doubtful(candidate)
+        .Select(i => candidate.LnGain[i] + Math.Log(Epsilon(i))).DefaultIfEmpty(0).Max();
 
     /// <summary>The component in which one piece of evidence is wrong; null when the stove has no solution there.</summary>
     public Candidate? BuildWithout(Candidate candidate, int index)
@@ -111,6 +109,8 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
         }
         for (var s = 0; s < file.Stated.Count; s++) lnGiven[n + c + s] = stated.LnGiven[s];
 
+        var lnGain = wrong[..(n + c)];
+        if (doubted >= 0) lnGain[doubted] = 0;
         var sum = 1.0;
         for (var i = 0; i < n + c; i++)
         {
@@ -122,7 +122,7 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
                 continue;
             }
             ln += Math.Log(1 - epsilon);
-            var gain = Math.Exp(Math.Min(wrong[i], 600));
+            var gain = Math.Exp(Math.Min(wrong[i], WorthARefit));
             lnGiven[i] += Math.Log(1 - epsilon + epsilon * gain);
             wrong[i] = doubted >= 0 || refitted is not null && refitted.Contains(i) ? 0 : epsilon / (1 - epsilon) * gain;
             sum += wrong[i];
@@ -141,6 +141,7 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
             Doubted = doubted,
             LnGiven = lnGiven,
             Wrong = wrong,
+            LnGain = lnGain,
             LnWeight = ln + Math.Log(sum),
         };
     }

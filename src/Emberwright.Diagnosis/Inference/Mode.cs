@@ -100,11 +100,7 @@ internal sealed class Mode
     /// <summary>Fits from a start; where that fails the linear answer there, where even that fails null.</summary>
     public static Mode? From(Problem problem, double[] start)
     {
-        var fit = GaussNewton.Minimise(problem, start);
-        if (fit is { Converged: true, Clipped: false }) return Of(fit);
-        return Linear(problem, problem.At(start)) is { } linear && (fit is null || linear.LnEvidence > Of(fit).LnEvidence)
-            ? linear
-            : fit is null ? null : Of(fit);
+        return GaussNewton.Minimise(problem, start) is { } fit ? Of(fit) : Linear(problem, problem.At(start));
     }
 
     /// <summary>

@@ -13,7 +13,7 @@ namespace Emberwright.Diagnosis.Inference;
 internal sealed class Search
 {
     private const double Window = 7;
-    private const int MostRefits = 24;
+    private const int MostRefits = 32;
     private const int PairsPerSlice = 24;
 
     private readonly CaseFile _file;
@@ -91,12 +91,15 @@ internal sealed class Search
     {
         if (_candidates.Count == 0) yield break;
         var best = _candidates.Max(c => c.LnWeight);
-        var order = _candidates.Select((c, k) => (c, k)).Where(x => x.c.LnWeight > best - Window).OrderByDescending(x => x.c.LnWeight).ThenBy(x => x.k).Select(x => x.k).ToArray();
+        var order = Enumerable.Range(0, _candidates.Count)
+            .Select(k => (Index: k, IsPair: _candidates[k].Hypothesis.Kind == HypothesisKind.Pair, Hoped: _builder.LnHoped(_candidates[k])))
+            .Where(x => x.Hoped > best - Window).OrderBy(x => x.IsPair).ThenByDescending(x => x.Hoped).ThenBy(x => x.Index)
+            .Select(x => x.Index).ToArray();
         var done = 0;
         foreach (var k in order)
         {
             var candidate = _candidates[k];
-            var doubtful = _builder.Doubtful(candidate).Take(2).ToHashSet();
+            var doubtful = CandidateBuilder.Doubtful(candidate).Take(2).ToHashSet();
             if (doubtful.Count == 0 || done >= MostRefits) continue;
             var replaced = new HashSet<int>();
             foreach (var index in doubtful.Order())
