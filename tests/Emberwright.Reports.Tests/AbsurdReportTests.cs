@@ -69,6 +69,17 @@ public class AbsurdReportTests
     }
 
     [Fact]
+    public void Photos_are_in_the_file_as_pictures()
+    {
+        var pdf = ReportPdf.Render(SampleReport.Cleaned with { Photos = [new("A", Pixels.Jpeg), new("B", Pixels.Png)] }, PageFormat.Letter);
+        using var document = PdfDocument.Open(pdf);
+        var images = document.GetPage(document.NumberOfPages).GetImages().ToList();
+        Assert.Contains(images, i => (i.WidthInSamples, i.HeightInSamples) == (8, 6));
+        Assert.Contains(images, i => (i.WidthInSamples, i.HeightInSamples) == (1, 1));
+        Assert.All(images, i => Assert.Equal(i.WidthInSamples / (double)i.HeightInSamples, i.BoundingBox.Width / i.BoundingBox.Height, 2));
+    }
+
+    [Fact]
     public void Next_to_nothing_still_makes_a_report()
     {
         var pages = ReadBack.Pages(ReportPdf.Render(AbsurdReport.Bare, PageFormat.A4));

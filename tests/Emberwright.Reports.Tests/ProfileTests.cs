@@ -107,7 +107,7 @@ public class ProfileTests
     [InlineData(-12, -60, 1, "inlet, pot")]
     public void The_odd_entry_names_the_part(double firebox, double inlet, double collar, string part)
     {
-        // Readings of a stove with one part at fault, from a hand calculation of its air path; narrow bands.
+        // Invented readings in which one part takes an unusual share of the pressure.
         var input = Samples.Choked with
         {
             Stations =
