@@ -1,3 +1,4 @@
+using Emberwright.Diagnosis.Safety;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
 
@@ -10,6 +11,7 @@ internal sealed class BeliefsWriter
     private const int Explained = 8;
     private const double LeastDoubt = 0.15;
     private const double SingledOut = 0.5;
+    private const double AsGoodAsFound = 0.9;
 
     private readonly CaseFile _file;
     private readonly ModeLibrary _library;
@@ -49,8 +51,21 @@ internal sealed class BeliefsWriter
             AlikeSets.Of(suspects, posterior, _catalogue, _evidence),
             misfit,
             cannotTell,
-            [],
+            Stops(suspects),
             Notes(candidates, standing, misfit));
+    }
+
+    /// <summary>Stops that facts call for, and those of faults that are as good as found.</summary>
+    private IReadOnlyList<StandingStop> Stops(List<Suspect> suspects)
+    {
+        var standing = SafetyStops.Standing(_evidence);
+        var implied =
+            from suspect in suspects
+            where suspect.Probability >= AsGoodAsFound && suspect.Because.Count > 0
+            let rule = _catalogue.Fault(suspect.Fault)?.SafetyStop is { } id ? SafetyRules.Find(id) : null
+            where rule is not null && standing.All(s => s.Rule != rule.Id)
+            select new StandingStop(rule.Id, rule.Words, suspect.Because[0].Evidence, rule.ReleasedBy, rule.Source);
+        return [.. standing, .. implied.DistinctBy(s => s.Rule)];
     }
 
     private List<Comparison> Comparisons()
