@@ -51,7 +51,8 @@ internal static class Application
         });
         try
         {
-            return app.Run(args);
+            // The parser takes a lone hyphen for an option without a name.
+            return app.Run([.. args.Select(a => a == "-" ? VisitSettings.StandardInput : a)]);
         }
         catch (CommandAppException e)
         {

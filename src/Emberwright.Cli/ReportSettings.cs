@@ -9,7 +9,7 @@ namespace Emberwright.Cli;
 /// <summary>What the report command takes beside the visit.</summary>
 internal sealed class ReportSettings : VisitSettings
 {
-    [CommandOption("-o|--output <FILE>")]
+    [CommandOption("-o|--output <PDF>")]
     [Description("Where the PDF is written; the visit's file name with .pdf unless given")]
     public string? Output { get; init; }
 

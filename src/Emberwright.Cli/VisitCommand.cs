@@ -59,7 +59,7 @@ internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSe
     {
         try
         {
-            return path == "-" ? Terminal.In.ReadToEnd() : File.ReadAllText(path, Encoding.UTF8);
+            return path == VisitSettings.StandardInput ? Terminal.In.ReadToEnd() : File.ReadAllText(path, Encoding.UTF8);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

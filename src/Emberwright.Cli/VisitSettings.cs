@@ -8,6 +8,9 @@ namespace Emberwright.Cli;
 /// <summary>What every command about a visit takes.</summary>
 internal class VisitSettings : CommandSettings
 {
+    /// <summary>Stands for standard input, which is written "-".</summary>
+    public const string StandardInput = ":stdin";
+
     [CommandArgument(0, "<FILE>")]
     [Description("The visit file (JSON Lines); - reads standard input")]
     public required string File { get; init; }

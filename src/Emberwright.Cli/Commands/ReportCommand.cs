@@ -25,7 +25,7 @@ internal sealed class ReportCommand(Terminal terminal) : VisitCommand<ReportSett
     private static ReportDocument WritePdf(Findings findings, ReportSettings settings)
     {
         var pdf = ReportPdf.Render(VisitReport.Of(findings.Visit, findings.Beliefs, Engine.Version, settings.System, _ => []), settings.Format);
-        var path = settings.Output ?? Path.ChangeExtension(settings.File == "-" ? "report" : Path.GetFileName(settings.File), ".pdf");
+        var path = settings.Output ?? Path.ChangeExtension(settings.File == VisitSettings.StandardInput ? "report" : Path.GetFileName(settings.File), ".pdf");
         try
         {
             File.WriteAllBytes(path, pdf);
