@@ -33,7 +33,7 @@ internal static class AirMeasurements
         Measure("warm-air-temperature", "Warm air at the grille, on high", 3, Fire, [new(Stove.Measure.Temperature, Places.WarmAir, Condition.HighBurn)], Cautions.Hot),
         Measure("room-monoxide", "CO in the room, on high, instrument zeroed outdoors", 30, Fire, [new(Stove.Measure.CarbonMonoxide, Places.Room, Condition.HighBurn)], Cautions.Monoxide),
         Measure("combustion-blower-speed", "Combustion blower's speed by tachometer", 5, FanOnly | CheckNeeds.PanelsOff, [new(Stove.Measure.Speed, ComponentIds.CombustionBlower, Condition.FanOnly)], Cautions.Live),
-        Measure("weigh-feed", "Catch and weigh the feed, five minutes on high", 10, FanOnly, [new(Stove.Measure.Feed, ComponentIds.FeedMotor, Condition.HighBurn)]),
+        Measure("weigh-feed", "Catch and weigh the feed, five minutes on high", 10, FanOnly, [new(Stove.Measure.Feed, Places.Feed, Condition.HighBurn)]),
         Try("tape-hopper-seam", "Tape the hopper's seam and watch the firebox vacuum", 4, FanOnly, ["hopper-tape", "lid-seal"]),
         Try("window-open-test", "Open a window and look again", 5, CheckNeeds.OnSite, ["window-open"]),
         Try("hood-on-test", "Hood and fans on, windows shut: look again", 6, FanOnly, ["hood-on"], Cautions.Monoxide),

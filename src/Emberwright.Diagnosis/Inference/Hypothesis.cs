@@ -49,7 +49,7 @@ internal sealed record Hypothesis(HypothesisKind Kind, int[] Faults, double LnPr
         if (isService) none *= ServiceFactor;
         var pairs = 0.0;
         for (var i = 0; i < n; i++)
-            for (var j = 0; j < i; j++) pairs += SecondFault * rates[i] * rates[j] / sum;
+            for (var j = 0; j < i; j++) pairs += Together(discrete[i], discrete[j]) * rates[i] * rates[j] / sum;
         var total = (none + rates.Sum() + pairs) / (1 - UnlistedShare);
 
         var all = new List<Hypothesis>(2 + n + n * (n - 1) / 2)
@@ -60,7 +60,18 @@ internal sealed record Hypothesis(HypothesisKind Kind, int[] Faults, double LnPr
         for (var i = 0; i < n; i++) all.Add(new(HypothesisKind.Single, [i], Math.Log(rates[i] / total)));
         for (var i = 0; i < n; i++)
             for (var j = i + 1; j < n; j++)
-                all.Add(new(HypothesisKind.Pair, [i, j], Math.Log(SecondFault * rates[i] * rates[j] / sum / total)));
+                all.Add(new(HypothesisKind.Pair, [i, j], Math.Log(Together(discrete[i], discrete[j]) * rates[i] * rates[j] / sum / total)));
         return all;
+    }
+
+    private static double Together(Fault a, Fault b) => SecondFault * Factor(a, b.Id) * Factor(b, a.Id);
+
+    private static double Factor(Fault fault, string cause)
+    {
+        foreach (var c in fault.CausedBy)
+        {
+            if (c.Fault == cause) return c.Factor;
+        }
+        return 1;
     }
 }

@@ -124,7 +124,7 @@ internal sealed class Marginals
     private double PastWithout(Candidate candidate, int fouling, int epoch, int without)
     {
         var stated = without - _file.Readings.Count - _file.Conditionals.Count;
-        if (stated >= 0) return Past(candidate, fouling, epoch, candidate.Stated.WeightsWithout(candidate.States.Weights, stated));
+        if (stated >= 0) return Past(candidate, fouling, epoch, candidate.Stated.WeightsWithout(stated));
         var p = Past(candidate, fouling, epoch, candidate.Stated.Weights);
         if (without == candidate.Doubted) return p;
         var bit = candidate.States.Bit(fouling, epoch);

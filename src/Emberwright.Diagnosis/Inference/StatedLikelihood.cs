@@ -11,9 +11,10 @@ namespace Emberwright.Diagnosis.Inference;
 /// <summary>Stated signs against one hypothesis.</summary>
 internal sealed class StatedLikelihood
 {
-    private StatedLikelihood(double ln, double[] weights, double[] lnGiven, double[][] each)
+    private StatedLikelihood(double ln, double[] prior, double[] weights, double[] lnGiven, double[][] each)
     {
         LnProbability = ln;
+        Prior = prior;
         Weights = weights;
         LnGiven = lnGiven;
         Each = each;
@@ -21,6 +22,9 @@ internal sealed class StatedLikelihood
 
     /// <summary>ln P(all stated signs | hypothesis, readings).</summary>
     public double LnProbability { get; }
+
+    /// <summary>Weights of the fouling masks before the signs: after readings, times what foulings do to bring the supposed faults about.</summary>
+    public double[] Prior { get; }
 
     /// <summary>Probabilities of the fouling masks after the signs.</summary>
     public double[] Weights { get; }
@@ -74,17 +78,46 @@ internal sealed class StatedLikelihood
                 p[m] = probability;
             }
         }
-        return Combine(states.Weights, each);
+        return Combine(WithCauses(file, faults, states), each);
+    }
+
+    /// <summary>
+    /// Weights of the masks where fouling brings a supposed fault about (dirt overheats, the limit opens): each cause's
+    /// factor, over its mean at the share of stoves fouled so far, so that the fault's own rate stays what it is.
+    /// </summary>
+    private static double[] WithCauses(CaseFile file, int[] faults, FoulingStates states)
+    {
+        var weights = states.Weights;
+        foreach (var fault in faults)
+        {
+            foreach (var cause in file.Discrete[fault].CausedBy)
+            {
+                for (var f = 0; f < file.Fouling.Count; f++)
+                {
+                    if (file.Fouling[f].Id != cause.Fault || states.Bit(f, 0) is var bit && bit >= 64) continue;
+                    var scale = 1 / (1 + Share(file, f) * (cause.Factor - 1));
+                    weights = [.. weights.Select((w, m) => w * scale * ((states.Masks[m] >> bit & 1) != 0 ? cause.Factor : 1))];
+                }
+            }
+        }
+        return weights;
+    }
+
+    private static double Share(CaseFile file, int fouling)
+    {
+        const double Unknown = 0.15;
+        var (parameter, limit) = file.Fouling[fouling].Fouling!;
+        return PriorTable.Fouling.Contains(parameter) ? Math.Exp(limit / PriorTable.InUse(parameter, file.Stove.History)) : Unknown;
     }
 
     /// <summary>Probabilities of the masks after all signs but one.</summary>
-    public double[] WeightsWithout(double[] prior, int sign)
+    public double[] WeightsWithout(int sign)
     {
-        var weights = new double[prior.Length];
+        var weights = new double[Prior.Length];
         var sum = 0.0;
         for (var m = 0; m < weights.Length; m++)
         {
-            var w = prior[m];
+            var w = Prior[m];
             for (var s = 0; s < Each.Length; s++)
                 if (s != sign) w *= Each[s][m];
             sum += weights[m] = w;
@@ -117,6 +150,6 @@ internal sealed class StatedLikelihood
             lnGiven[s] = Math.Log(total / without);
         }
         for (var m = 0; m < weights.Length; m++) weights[m] /= total;
-        return new StatedLikelihood(Math.Log(total), weights, lnGiven, each);
+        return new StatedLikelihood(Math.Log(total), prior, weights, lnGiven, each);
     }
 }

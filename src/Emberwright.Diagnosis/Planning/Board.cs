@@ -132,7 +132,7 @@ internal sealed class Board
         var minutes = check.Minutes + TurningMinutes + Preparation(check.Needs);
         var cost = minutes * _tariff.PerMinute + check.Cost;
         if (check.Needs.HasFlag(CheckNeeds.Burning)) cost += _tariff.Harm * Hazard();
-        var cured = check.Kind is CheckKind.Clean ? Mask(check.Cures) : 0;
+        var cured = check.Action is null ? 0 : Mask(check.Cures);
         var known = Known(check.Id);
         var total = cost;
         foreach (var likelihood in outcomes.Likelihood)
@@ -142,7 +142,7 @@ internal sealed class Board
             total += (outcomes.Drawn ? 1.0 / outcomes.Likelihood.Count : p) * _plan.ExpectedCost(after, cured, known);
         }
 
-        return new Option(check.Id, check.Name, cost, minutes, total, check.Needs, check.Cautions, outcomes, null, check.Action);
+        return new Option(check.Id, check.Name, cost, minutes, total, check.Needs, check.Cautions, outcomes, null, check.Action, cured != 0 && Holding(cured) >= Seen);
     }
 
     private Option Of(WorkAction action)
@@ -151,7 +151,7 @@ internal sealed class Board
         var likely = Enumerable.Range(0, Faults.Count).Where(f => (mask >> f & 1) != 0).MaxBy(f => Marginal[f]);
         var cost = _tariff.Of(Faults[likely].Remedy);
         var total = cost + _plan.ExpectedCost(_weights, mask, _known);
-        return new Option(action.Id, Faults[likely].Remedy.Words, cost, action.Minutes, total, CheckNeeds.OnSite, action.Cautions, null, Faults[likely], action.Id);
+        return new Option(action.Id, Faults[likely].Remedy.Words, cost, action.Minutes, total, CheckNeeds.OnSite, action.Cautions, null, Faults[likely], action.Id, true);
     }
 
     private double Holding(ulong mask)

@@ -20,8 +20,8 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
 
     private const double Running = 0.03;
 
-    /// <summary>Between a look and a remedy that come out nearly alike, the remedy: V does not see that looking goes on.</summary>
-    private const double ActingIsWorth = 0.95;
+    /// <summary>Between a look and a deed that come out nearly alike, the deed: V does not see that looking goes on.</summary>
+    private const double ActingIsWorth = 0.93;
 
     /// <summary>The best next check and two alternatives.</summary>
     /// <param name="predictive">What is believed and what it predicts.</param>
@@ -30,7 +30,7 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     {
         if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), []);
         var board = new Board(catalogue, tariff, predictive, situation);
-        var options = board.Options().OrderBy(o => o.Remedies is null ? o.Total : o.Total * ActingIsWorth).ThenBy(o => o.Id, StringComparer.Ordinal).Take(8).ToList();
+        var options = board.Options().OrderBy(o => o.LikelyCures ? o.Total * ActingIsWorth : o.Total).ThenBy(o => o.Id, StringComparer.Ordinal).Take(8).ToList();
         if (options.Count == 0 || board.Open < Running && situation.Epoch > 0) return new NextCheck(null, []);
         if (situation is { OnSite: true, MadeSafe: false } && options[0].Needs.HasFlag(CheckNeeds.Unplugged)) return new NextCheck(SafeFirst(options[0]), [.. options.Take(2).Select(o => Recommend(o, board))]);
         var best = options[0];
@@ -59,6 +59,7 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
 /// <param name="Outcomes">Its results, or null for a remedy.</param>
 /// <param name="Remedies">The fault it cures, when it is a remedy.</param>
 /// <param name="Action">The action it amounts to, or null.</param>
+/// <param name="LikelyCures">True when it more likely than not cures something.</param>
 internal sealed record Option(
     string Id, string Name, double Cost, double Minutes, double Total, CheckNeeds Needs, IReadOnlyList<string> Cautions, OutcomeTable? Outcomes,
-    Fault? Remedies, string? Action);
+    Fault? Remedies, string? Action, bool LikelyCures);

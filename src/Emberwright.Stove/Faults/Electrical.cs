@@ -30,6 +30,7 @@ internal static class Electrical
             Origin = Origins.Memory,
             Circuit = [new(ComponentIds.Fuse, ComponentState.Open)],
             Symptoms = [.. Says((Dead, .95)), new("lamps", "dark", .95), new("fuse", "blown", .97), new("onset", "sudden", .8), new("power", "surge", .2)],
+            CausedBy = [new("igniter-to-earth", 15), new("wiring-scorched", 10), new("combustion-blower-seized", 3)],
             Remedy = new(RemedyKind.Replace, "Find what blew it (igniter and blower to earth first), then a fuse of the same rating and kind.", 6, 2, [Cautions.MakeSafe, Cautions.FindWhy]),
             ProvedBy = ["look-fuse", "fuse-ohms"],
         },

@@ -42,6 +42,9 @@ public sealed record Fault
     /// <summary>What cures it.</summary>
     public required Remedy Remedy { get; init; }
 
+    /// <summary>Faults that bring this one about, so that finding it makes them likelier.</summary>
+    public IReadOnlyList<Cause> CausedBy { get; init; } = [];
+
     /// <summary>
     /// Ids of checks of which one must have been done before a part is replaced for this fault. Empty when nothing is replaced.
     /// </summary>
@@ -59,6 +62,11 @@ public sealed record Fault
 /// <param name="Mean">Mean change, in the parameter's own unit (ln or offset).</param>
 /// <param name="Sd">Standard deviation of the change.</param>
 public sealed record ParameterShift(Parameter Parameter, double Mean, double Sd);
+
+/// <summary>Another fault as a cause of this one.</summary>
+/// <param name="Fault">Id of the other fault.</param>
+/// <param name="Factor">How many times as often this fault is there when the other one is.</param>
+public sealed record Cause(string Fault, double Factor);
 
 /// <summary>The limit past which a degree of fouling counts as a fault.</summary>
 /// <param name="Parameter">The fouled passage, wheel or surface; a logarithm, falling as it fouls.</param>

@@ -141,6 +141,12 @@ internal static class Interlocks
                 .. Says((NoFeed, .45), (TripsLimit, .25), (StopsProving, .05), (StopsLater, .1), (Dead, .05)),
                 new("disc-click", "clicks", .95), new("code", "over-temperature", .4), new("onset", "sudden", .7),
             ],
+            CausedBy =
+            [
+                new("room-blower-dirty", 10), new("room-blower-dead", 12), new("room-blower-slow", 8), new("room-air-output-dead", 12), new("room-blower-disc-open", 12),
+                new("exchanger-fouled", 3), new("burn-back", 10), new("feed-output-stuck-on", 6), new("feed-trim-high", 3),
+                new("pump-seized", 6), new("pump-dead", 6), new("air-lock", 6),
+            ],
             Remedy = new(RemedyKind.Reset, "Find why it got hot first; then press the reset, hear it click, and watch its place warm up on high.", 3, 0, [Cautions.FindWhy, Cautions.NoBridge]),
         },
         new()

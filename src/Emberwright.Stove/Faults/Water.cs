@@ -146,6 +146,7 @@ internal static class Water
             Patterns = Hydronic,
             Circuit = [new(ComponentIds.SafetyThermostat, ComponentState.Open)],
             Symptoms = [.. Says((TripsLimit, .3), (NoFeed, .25), (AlarmShown, .25), (Boils, .15)), new("safety-thermostat-button", "up", .96), new("code", "over-temperature", .7)],
+            CausedBy = [new("pump-seized", 12), new("pump-dead", 12), new("pump-output-dead", 12), new("air-lock", 10), new("water-valve-shut", 10), new("return-valve-bad", 6), new("water-probe-bad", 4)],
             Remedy = new(RemedyKind.Reset, "Prove that the water circulates first; then press the button and watch the water temperature on a test fire.", 3, 0, [Cautions.FindWhy, Cautions.NoBridge, Cautions.Water]),
         },
         new()

@@ -138,6 +138,14 @@ public class CatalogueIntegrityTests
     }
 
     [Fact]
+    public void Causes_are_faults_and_make_their_effect_likelier() => Assert.All(FaultList.All.SelectMany(f => f.CausedBy.Select(c => (f.Id, Cause: c))), x =>
+    {
+        Assert.Contains(FaultList.All, f => f.Id == x.Cause.Fault);
+        Assert.NotEqual(x.Id, x.Cause.Fault);
+        Assert.InRange(x.Cause.Factor, 1.5, 50);
+    });
+
+    [Fact]
     public void An_unknown_pattern_is_refused_with_those_there_are()
     {
         var e = Assert.Throws<Stove.InputException>(() => Catalogue.For("wood-stove"));
