@@ -1,4 +1,5 @@
 using Emberwright.Diagnosis.Inference;
+using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
 
 namespace Emberwright.Diagnosis;
@@ -36,7 +37,7 @@ public static class Diagnose
         ArgumentNullException.ThrowIfNull(catalogue);
         if (catalogue.PatternId != stove.Pattern.Id)
             throw new ArgumentException($"The catalogue is of pattern '{catalogue.PatternId}', the stove of '{stove.Pattern.Id}'; take Catalogue.For(stove.Pattern.Id).", nameof(catalogue));
-        return new Run(stove, new VirtualStoveModel(new VirtualStove(stove.Pattern, stove.Card, stove.Site)), evidence, catalogue).Steps();
+        return new Run(stove, new VirtualStoveModel(new VirtualStove(stove.Pattern, stove.Card, stove.Site)), SensorReadings.Judged(evidence, stove), catalogue).Steps();
     }
 }
 

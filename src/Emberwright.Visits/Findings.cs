@@ -1,5 +1,6 @@
 using Emberwright.Diagnosis;
 using Emberwright.Diagnosis.Planning;
+using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits.Journal;
 
@@ -80,7 +81,7 @@ public sealed record Findings(
         ArgumentNullException.ThrowIfNull(problems);
         var catalogue = Catalogue.For(pattern.Id);
         var stove = visit.Case(pattern);
-        var evidence = visit.Evidence();
+        var evidence = SensorReadings.Judged(visit.Evidence(), stove);
         foreach (var progress in Diagnose.Steps(stove, evidence, catalogue))
         {
             if (progress is not { Beliefs: { } beliefs, Posterior: { } posterior })

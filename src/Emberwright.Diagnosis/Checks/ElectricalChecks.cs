@@ -40,18 +40,14 @@ internal static class ElectricalChecks
         Measure("fuse-ohms", "Fuse's resistance, taken out", 3, Opened, [Ohms(ComponentIds.Fuse)], Cautions.MakeSafe),
         Measure("thermostat-ohms", "Resistance of the thermostat pair off the stove, thermostat calling", 4, CheckNeeds.OnSite, [Ohms(ComponentIds.Thermostat)]),
         Measure("thermocouple-ohms", "Thermocouple's resistance off the board", 3, Opened, [Ohms(ComponentIds.Thermocouple)], Cautions.MakeSafe) with { Patterns = [PatternIds.Thermocouple] },
-        Measure("thermocouple-millivolts", "Thermocouple's millivolts at the board, ten minutes after flame", 12, Fire | CheckNeeds.PanelsOff,
-            [new(Stove.Measure.Voltage, ComponentIds.Thermocouple, Condition.HighBurn)], Cautions.Live, Cautions.Hot) with
-        { Patterns = [PatternIds.Thermocouple] },
+        Measure("thermocouple-millivolts", "Thermocouple's millivolts at the board, ten minutes after flame", 12, Fire | CheckNeeds.PanelsOff, [], Cautions.Live, Cautions.Hot) with
+        { Patterns = [PatternIds.Thermocouple], Signs = ["thermocouple-millivolts"] },
         Measure("exhaust-probe-ohms", "Exhaust probe's resistance at a known temperature, against its table", 5, Opened, [Ohms(ComponentIds.ExhaustProbe)], Cautions.MakeSafe) with { Patterns = PatternIds.ExhaustProbe },
-        Measure("exhaust-probe-compare", "Exhaust temperature shown against a thermometer beside the probe", 6, Fire,
-            [new(Stove.Measure.Temperature, ComponentIds.ExhaustProbe, Condition.HighBurn), new(Stove.Measure.Temperature, Places.Collar, Condition.HighBurn)], Cautions.Hot) with
-        { Patterns = PatternIds.ExhaustProbe },
-        Measure("pressure-sensor-zero", "Pressure shown with the hoses off and the blower stopped", 2, Opened & ~CheckNeeds.Unplugged | CheckNeeds.Powered,
-            [new(Stove.Measure.Pressure, ComponentIds.PressureSensor, Condition.BlowerOff)], Cautions.HoseOff) with
-        { Patterns = [PatternIds.Sealed] },
-        Measure("pressure-sensor-both", "Pressure shown and a gauge teed into the sensor's hose, together", 4, Live,
-            [new(Stove.Measure.Pressure, ComponentIds.PressureSensor, Condition.FanOnly), new(Stove.Measure.Pressure, Places.SwitchHose, Condition.FanOnly)], Cautions.Live) with
+        Measure("exhaust-probe-compare", "Exhaust temperature shown against a thermometer beside the probe", 6, Fire, [], Cautions.Hot) with
+        { Patterns = PatternIds.ExhaustProbe, Signs = ["exhaust-shown"] },
+        Measure("pressure-sensor-zero", "Pressure shown with the hoses off and the blower stopped", 2, Opened & ~CheckNeeds.Unplugged | CheckNeeds.Powered, [], Cautions.HoseOff) with
+        { Patterns = [PatternIds.Sealed], Signs = ["zero-shown"] },
+        Measure("pressure-sensor-both", "Pressure shown and a gauge teed into the sensor's hose, together", 4, Live, [], Cautions.Live) with
         { Patterns = [PatternIds.Sealed], Signs = ["draught-shown"] },
         Measure("pressure-sensor-volts", "Pressure sensor's supply and output, hoses off", 4, Live, [new(Stove.Measure.Voltage, ComponentIds.PressureSensor, Condition.BlowerOff)], Cautions.Live) with
         { Patterns = [PatternIds.Sealed] },

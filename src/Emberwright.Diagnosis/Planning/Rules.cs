@@ -15,7 +15,7 @@ internal static class Rules
         ["room-air-look", "room-blower-run", "exchanger-coat", "pump-feel", "return-pipe", "bleed", "feed-tube-look"];
 
     /// <summary>Seeing whether it now runs makes sense once something has been done.</summary>
-    private const string TestRun = "test-run";
+    public const string TestRun = "test-run";
 
     private static readonly IReadOnlyList<string> Resets = ["reset-high-limit", ActionList.CureOf("high-limit-tripped"), ActionList.CureOf("safety-thermostat-tripped")];
 

@@ -19,6 +19,9 @@ public sealed record Situation(
     /// <summary>True when a fire can be had: the complaint does not exclude it, or something has been done since.</summary>
     public bool CanBurn => Epoch > 0 || !Evidence.OfType<SignEvidence>().Any(e => e.Sign == Complaints.Sign && Fireless.Contains(e.Outcome));
 
+    /// <summary>True when something has been done and nothing has been seen or read since.</summary>
+    public bool HasJustActed => Epoch > 0 && Evidence.All(e => e is ActionEvidence || e.Epoch < Epoch);
+
     /// <summary>True when an action has been done on this visit.</summary>
     /// <param name="action">Id of the action.</param>
     public bool HasDone(string action) => Evidence.OfType<ActionEvidence>().Any(e => e.Action == action);

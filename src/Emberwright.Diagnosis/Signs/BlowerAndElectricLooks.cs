@@ -1,3 +1,4 @@
+using Emberwright.Stove;
 using Emberwright.Stove.Faults;
 using static Emberwright.Diagnosis.Signs.Wording;
 
@@ -36,11 +37,22 @@ internal static class BlowerAndElectricLooks
             Out("right", "right", .985, ["right", "correct"]),
             Out("swapped", "swapped", .015, ["swapped", "reversed", "crossed", "on the room port", "wrong"])) with
         { Patterns = [PatternIds.Sealed] },
-        Stated("draught-shown", "Draught shown by the stove, blower on and off?", ["draught shown", "pressure shown", "value shown"],
-            Out("follows", "follows the blower", .96, ["follows", "moves"]),
+        Stated("draught-shown", "Draught shown by the stove, against a gauge teed into its hose?", ["draught shown", "pressure shown", "value shown"],
+            Out("follows", "as the gauge", .93, ["follows", "moves", "as the gauge", "same"]),
+            Out("offset", "off by a constant", .03, ["off by", "offset", "too low", "too high", "constant"]),
             Out("wrong-sign", "right size, wrong sign", .02, ["wrong sign", "positive", "reversed"]),
             Out("frozen", "does not move", .02, ["frozen", "does not move", "stuck", "no change"])) with
         { Patterns = [PatternIds.Sealed] },
+        Graded("zero-shown", "Pressure shown with the hoses off and the blower stopped?", ["hoses off", "hose off and the blower stopped", "zero of the sensor"], Parameter.SensorZero, [-8, 8], 3,
+            Out("low", "well below nought", .02, ["below"]), Out("nought", "about nought", .96, ["nought", "zero", "0"]), Out("high", "well above nought", .02, ["above"])) with
+        { Patterns = [PatternIds.Sealed] },
+        Graded("exhaust-shown", "Exhaust temperature shown, against a thermometer beside the probe?", ["exhaust temperature shown", "exhaust shown"], Parameter.ProofSensor, [-20, 20], 6,
+            Out("low", "reads too low", .05, ["too low", "low"]), Out("right", "right", .93, ["right", "same"]), Out("high", "reads too high", .02, ["too high", "high"])) with
+        { Patterns = PatternIds.ExhaustProbe },
+        Stated("thermocouple-millivolts", "Thermocouple's millivolts at the board, ten minutes after flame?", ["thermocouple at the board", "millivolts"],
+            Out("right", "8 mV or more", .88, ["right", "enough"]), Out("weak", "too few", .07, ["weak", "low", "few"]),
+            Out("none", "none", .03, ["none", "nothing", "zero"]), Out("negative", "negative", .02, ["negative", "reversed"])) with
+        { Patterns = [PatternIds.Thermocouple] },
         Stated("lid-home", "Does the lid come down flush?", ["lid", "hopper lid"],
             Out("flush", "flush", .95, ["flush", "home", "fine", "shut"]),
             Out("proud", "bent or stands proud", .05, ["bent", "proud", "high", "warped", "gap", "stands"], ["lid is bent", "hinge bent"])),

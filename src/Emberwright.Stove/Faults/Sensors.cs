@@ -18,7 +18,7 @@ internal static class Sensors
             Origin = Origins.Memory,
             Patterns = [PatternIds.Thermocouple],
             Circuit = [new(ComponentIds.Thermocouple, ComponentState.Open)],
-            Symptoms = [.. Says((StopsProving, .75), (AlarmShown, .15)), new("code", "sensor", .4), new("code", "no-fire", .45), new("flame", "lively", .85), new("onset", "sudden", .5)],
+            Symptoms = [.. Says((StopsProving, .75), (AlarmShown, .15)), new("code", "sensor", .4), new("code", "no-fire", .45), new("flame", "lively", .85), new("onset", "sudden", .5), new("thermocouple-millivolts", "none", .92)],
             Remedy = new(RemedyKind.Replace, "Replace the thermocouple once it reads open off the board; red is negative on type K.", 10, 35, [Cautions.MakeSafe]),
             ProvedBy = ["thermocouple-ohms"],
         },
@@ -35,7 +35,7 @@ internal static class Sensors
             Symptoms =
             [
                 .. Says((StopsProving, .85), (AlarmShown, .08)),
-                new("thermocouple-seat", "crusted", .5), new("thermocouple-seat", "slid", .45), new("flame", "lively", .85), new("code", "no-fire", .6),
+                new("thermocouple-seat", "crusted", .5), new("thermocouple-seat", "slid", .45), new("thermocouple-millivolts", "weak", .92), new("flame", "lively", .85), new("code", "no-fire", .6),
             ],
             Remedy = new(RemedyKind.Clean, "Scrape the sleeve, push the probe to its stop, read the millivolts again.", 6, 0, [Cautions.MakeSafe]),
         },
@@ -49,7 +49,7 @@ internal static class Sensors
             Origin = Origins.Practice,
             Patterns = [PatternIds.Thermocouple],
             Circuit = [new(ComponentIds.Thermocouple, ComponentState.Drifted, -1)],
-            Symptoms = [.. Says((StopsProving, .85), (AlarmShown, .1)), new("onset", "after-work", .92), new("work-done", "repair", .85), new("wiring-order", "changed", .9)],
+            Symptoms = [.. Says((StopsProving, .85), (AlarmShown, .1)), new("onset", "after-work", .92), new("work-done", "repair", .85), new("wiring-order", "changed", .9), new("thermocouple-millivolts", "negative", .95)],
             Remedy = new(RemedyKind.Adjust, "Change the two leads over: on type K red is negative.", 5, 0, [Cautions.MakeSafe]),
         },
         new()
@@ -104,7 +104,7 @@ internal static class Sensors
             Origin = Origins.Memory,
             Patterns = [PatternIds.Sealed],
             Shifts = [new(Parameter.SensorZero, 22, 8)],
-            Symptoms = [.. Says((AlarmShown, .75), (StopsProving, .15)), new("code", "low-draught", .85), new("onset", "gradual", .4)],
+            Symptoms = [.. Says((AlarmShown, .75), (StopsProving, .15)), new("code", "low-draught", .85), new("onset", "gradual", .4), new("draught-shown", "offset", .9)],
             Remedy = new(RemedyKind.Replace, "Replace the pressure sensor once its zero with the hoses off is out while its supply is right.", 12, 85, [Cautions.MakeSafe], 0.4),
             ProvedBy = ["pressure-sensor-zero", "pressure-sensor-volts"],
         },
