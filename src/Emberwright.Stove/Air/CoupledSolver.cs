@@ -83,6 +83,22 @@ internal static class CoupledSolver
         return Polish(s, at, z, points, ref iterations, 4);
     }
 
+    /// <summary>The start Newton's method gets, scaled, for comparing other methods from the same place.</summary>
+    internal static double[] RoughStart(Scenario s, in UnknownLayout at)
+    {
+        var z = new double[at.Count];
+        var iterations = 0;
+        Span<LinkPoint> points = stackalloc LinkPoint[at.Links];
+        Start(s, at, z);
+        Interleave(s, at, z, points, 40, 1, ref iterations);
+        for (var k = 0; k < z.Length; k++)
+        {
+            z[k] /= Scaling.Column(at, k);
+        }
+
+        return z;
+    }
+
     /// <summary>Largest residuals of a state; the worst row by scaled size.</summary>
     public static SolveTrace Judge(in UnknownLayout at, ReadOnlySpan<double> residual, int iterations, int attempt)
     {

@@ -6,6 +6,9 @@ public sealed record StoveCard
     /// <summary>Pattern the card refines.</summary>
     public required string Pattern { get; init; }
 
+    /// <summary>Make and model as on the label; empty when not said.</summary>
+    public string Name { get; init; } = "";
+
     /// <summary>Values a healthy stove of this model reads, at <see cref="HealthySite"/>.</summary>
     public IReadOnlyList<HealthyValue> Healthy { get; init; } = [];
 
@@ -20,9 +23,56 @@ public sealed record StoveCard
 
     /// <summary>Vacuum at which the switch opens, Pa below room; null takes the pattern's.</summary>
     public double? SwitchOpensPa { get; init; }
+
+    /// <summary>Nameplate figures of electrical parts.</summary>
+    public IReadOnlyList<PartRating> Parts { get; init; } = [];
+
+    /// <summary>What the listing allows of the vent; null when not known.</summary>
+    public VentLimits? VentLimits { get; init; }
+
+    /// <summary>Alarm codes and what they mean.</summary>
+    public IReadOnlyList<CardCode> Codes { get; init; } = [];
+
+    /// <summary>Access panels: where, with what fasteners and gasket.</summary>
+    public IReadOnlyList<CardAccess> Access { get; init; } = [];
+
+    /// <summary>The technician's own files: manual, diagram, bulletin, recall.</summary>
+    public IReadOnlyList<CardDocument> Documents { get; init; } = [];
 }
 
 /// <summary>A reading of the healthy stove as the card states it.</summary>
 /// <param name="Observable">What is read, where, in which condition.</param>
 /// <param name="Value">Value in the measure's unit.</param>
 public sealed record HealthyValue(Observable Observable, double Value);
+
+/// <summary>Nameplate figures of one electrical part; null where not stated.</summary>
+/// <param name="Component">Component id of the wiring, e.g. <c>igniter</c>.</param>
+/// <param name="PowerW">Power, W.</param>
+/// <param name="ResistanceOhm">Winding or element resistance, Ω.</param>
+/// <param name="CurrentA">Running current, A.</param>
+/// <param name="SpeedPerMin">Speed, 1/min.</param>
+public sealed record PartRating(string Component, double? PowerW, double? ResistanceOhm, double? CurrentA, double? SpeedPerMin);
+
+/// <summary>What the appliance's listing allows of the vent; null where not stated.</summary>
+/// <param name="LongestEquivalentM">Longest equivalent length, m.</param>
+/// <param name="LongestHorizontalM">Longest horizontal part, m.</param>
+/// <param name="LeastRiseM">Least rise, m.</param>
+public sealed record VentLimits(double? LongestEquivalentM, double? LongestHorizontalM, double? LeastRiseM);
+
+/// <summary>An alarm code.</summary>
+/// <param name="Code">As the stove shows it, blinks included.</param>
+/// <param name="Meaning">What it means.</param>
+public sealed record CardCode(string Code, string Meaning);
+
+/// <summary>An access panel.</summary>
+/// <param name="Area">What it opens.</param>
+/// <param name="Where">Where it is.</param>
+/// <param name="Fasteners">What holds it; empty when not said.</param>
+/// <param name="Gasket">Its gasket; empty when not said.</param>
+public sealed record CardAccess(Area Area, string Where, string Fasteners, string Gasket);
+
+/// <summary>A document kept with the card.</summary>
+/// <param name="Kind">manual, diagram, bulletin, recall or other.</param>
+/// <param name="Title">Title.</param>
+/// <param name="File">File name or blob reference.</param>
+public sealed record CardDocument(string Kind, string Title, string File);

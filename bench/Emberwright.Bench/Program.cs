@@ -1,0 +1,3 @@
+using BenchmarkDotNet.Running;
+
+BenchmarkSwitcher.FromAssembly(typeof(Emberwright.Bench.StoveSolve).Assembly).Run(args);

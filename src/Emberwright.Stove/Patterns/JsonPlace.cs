@@ -1,0 +1,159 @@
+using System.Text.Json;
+using Emberwright.Stove.Quantities;
+
+namespace Emberwright.Stove.Patterns;
+
+/// <summary>An element of a card's JSON that knows its path and reports what is wrong with its members.</summary>
+internal readonly record struct JsonPlace(JsonElement Element, string Path, CardReader Reader)
+{
+    public bool IsObject()
+    {
+        if (Element.ValueKind == JsonValueKind.Object)
+        {
+            return true;
+        }
+
+        Reader.Report(Path, "an object { … } belongs here", "Put the members in braces.");
+        return false;
+    }
+
+    public JsonPlace? Member(string name) =>
+        Find(name) is { } value && new JsonPlace(value, $"{Path}.{name}", Reader) is var place && place.IsObject() ? place : null;
+
+    public IReadOnlyList<JsonPlace> Items(string name)
+    {
+        if (Find(name) is not { } list)
+        {
+            return [];
+        }
+
+        if (list.ValueKind != JsonValueKind.Array)
+        {
+            Reader.Report($"{Path}.{name}", "a list [ … ] belongs here", "Put the entries in square brackets.");
+            return [];
+        }
+
+        var items = new List<JsonPlace>();
+        foreach (var item in list.EnumerateArray())
+        {
+            var place = new JsonPlace(item, $"{Path}.{name}[{items.Count}]", Reader);
+            if (place.IsObject())
+            {
+                items.Add(place);
+            }
+        }
+
+        return items;
+    }
+
+    public string? Text(string name)
+    {
+        if (Find(name) is not { } value)
+        {
+            return null;
+        }
+
+        if (value.ValueKind == JsonValueKind.String)
+        {
+            return value.GetString();
+        }
+
+        Reader.Report($"{Path}.{name}", "words belong here", "Put them in quotation marks.");
+        return null;
+    }
+
+    public string Needed(string name)
+    {
+        if (Find(name) is null)
+        {
+            Reader.Report($"{Path}.{name}", "missing", "This member must be given.");
+            return "";
+        }
+
+        return Text(name) ?? "";
+    }
+
+    public string? OneOf(string name, string[] allowed)
+    {
+        var words = Text(name);
+        if (words is not null && !allowed.Contains(words))
+        {
+            Reader.Report($"{Path}.{name}", $"\"{words}\" is not known", $"Use one of {string.Join(", ", allowed)}.");
+            return null;
+        }
+
+        return words;
+    }
+
+    public bool Flag(string name)
+    {
+        if (Find(name) is not { } value)
+        {
+            return false;
+        }
+
+        if (value.ValueKind is not (JsonValueKind.True or JsonValueKind.False))
+        {
+            Reader.Report($"{Path}.{name}", "true or false belongs here", "Write it without quotation marks.");
+        }
+
+        return value.ValueKind == JsonValueKind.True;
+    }
+
+    public int? Count(string name)
+    {
+        if (Find(name) is not { } value)
+        {
+            return null;
+        }
+
+        if (value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var count) && count >= 0)
+        {
+            return count;
+        }
+
+        Reader.Report($"{Path}.{name}", "a whole number from 0 belongs here", "Write it without quotation marks.");
+        return null;
+    }
+
+    /// <summary>A quantity with a unit, in its dimension's base unit.</summary>
+    public double? Quantity(string name, Dimension dimension)
+    {
+        var text = Text(name);
+        if (text is null)
+        {
+            return null;
+        }
+
+        if (Quantities.Quantity.TryParse(text, dimension, out var quantity, out var problem))
+        {
+            return quantity.Si;
+        }
+
+        Reader.Report($"{Path}.{name}", problem!.Message, problem.Remedy);
+        return null;
+    }
+
+    /// <summary>A reading with a unit, in its measure's unit.</summary>
+    public double? Reading(string name, Measure measure)
+    {
+        var text = Needed(name);
+        if (text.Length == 0)
+        {
+            return null;
+        }
+
+        if (Quantities.Quantity.TryParse(text, measure, out var quantity, out var problem))
+        {
+            return quantity.In(measure);
+        }
+
+        Reader.Report($"{Path}.{name}", problem!.Message, problem.Remedy);
+        return null;
+    }
+
+    private JsonElement? Find(string name) =>
+        Element.ValueKind == JsonValueKind.Object && Element.TryGetProperty(name, out var value) && value.ValueKind != JsonValueKind.Null
+            ? value
+            : null;
+}
