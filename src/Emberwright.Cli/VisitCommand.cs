@@ -71,7 +71,7 @@ internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSe
     private void Complain(string path, IReadOnlyList<Problem> problems)
     {
         foreach (var problem in problems)
-            Terminal.Error.WriteLine($"{path}:{problem.Line}: {(problem.Field.Length > 0 ? problem.Field + ": " : "")}{problem.Message}{(problem.Value.Length > 0 ? $" [{problem.Value}]" : "")} {problem.Remedy}");
+            Terminal.Error.WriteLine($"{path}:{(problem.Line > 0 ? problem.Line + ":" : "")} {(problem.Field.Length > 0 ? problem.Field + ": " : "")}{problem.Message}{(problem.Value.Length > 0 ? $" [{problem.Value}]" : "")} {problem.Remedy}");
     }
 
     /// <summary>A table in the terminal's plain manner: rules between head and body only.</summary>

@@ -80,7 +80,9 @@ public sealed record Findings(
         ArgumentNullException.ThrowIfNull(pattern);
         ArgumentNullException.ThrowIfNull(problems);
         var catalogue = Catalogue.For(pattern.Id);
-        var stove = visit.Case(pattern);
+        var (card, cardProblems) = CardOf(visit);
+        problems = [.. problems, .. cardProblems];
+        var stove = visit.Case(pattern, card);
         var evidence = SensorReadings.Judged(visit.Evidence(), stove);
         foreach (var progress in Diagnose.Steps(stove, evidence, catalogue))
         {
@@ -102,6 +104,14 @@ public sealed record Findings(
     private static bool IsOnSite(Visit visit) => visit.Facts.Any(f => f.Body is SafeBody or ReadingBody or ObservationBody or ActionBody or ProofBody);
 
     private static bool IsMadeSafe(Visit visit) => visit.Of<SafeBody>().Any(f => f.Body.Step is SafeStep.Unplugged or SafeStep.ProvedDead);
+
+    // A card written into the visit narrows the bands; what is wrong in it is said, and the rest of it is used.
+    private static (StoveCard? Card, IEnumerable<Problem> Problems) CardOf(Visit visit)
+    {
+        if (visit.Appliance?.CardJson is not { } json) return (null, []);
+        var card = CardFile.Read(json, out var problems);
+        return (card, problems.Select(p => new Problem(0, $"appliance.card{p.Path.TrimStart('$')}", "", p.Message, p.Remedy)));
+    }
 
     private static Pattern? PatternOf(Visit visit) => visit.Appliance is { } appliance ? PatternLibrary.Find(appliance.Pattern) : null;
 }
