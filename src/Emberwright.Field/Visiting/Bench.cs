@@ -10,7 +10,7 @@ namespace Emberwright.Field.Visiting;
 /// The visit being worked on: what it comes to, what the engine concludes, and the last step for taking back.
 /// It stays the same while one moves between the visit's pages.
 /// </summary>
-public sealed class Bench(Book book) : IDisposable
+public sealed class Bench(Book book, ILogger<Bench> log) : IDisposable
 {
     private CancellationTokenSource thinking = new();
 
@@ -116,9 +116,20 @@ public sealed class Bench(Book book) : IDisposable
         }
         catch (Exception reason) when (reason is ArgumentException or InputException)
         {
-            (Findings, Trouble, Thinking) = (null, reason.Message, false);
-            Changed?.Invoke();
+            Stop(reason.Message);
         }
+        catch (Exception reason)
+        {
+            // Whatever stops the engine must not stop the work: everything can still be recorded, signed and handed over.
+            log.LogError(reason, "The engine stopped on visit {Visit}", visit.Id);
+            Stop("The engine could not conclude from these facts. What you recorded is kept.");
+        }
+    }
+
+    private void Stop(string why)
+    {
+        (Findings, Trouble, Thinking) = (null, why, false);
+        Changed?.Invoke();
     }
 
     /// <summary>Stops the engine.</summary>
