@@ -54,6 +54,9 @@ public sealed class VirtualStove
     /// <summary>Where it stands.</summary>
     public Site Site { get; }
 
+    /// <summary>Every number the stove is computed from, with its origin.</summary>
+    public IReadOnlyList<Input> Inputs => StoveInputs.Of(this);
+
     /// <summary>
     /// Solves air, fire and heat together for one condition.
     /// </summary>

@@ -9,55 +9,69 @@ using Emberwright.Stove.Fire;
 
 namespace Emberwright.Stove.Air;
 
+/// <summary>What of the fuel does not change between solves.</summary>
+internal sealed class FuelBasis
+{
+    public const double WaterLatentJPerKg = 2.443e6;
+
+    public FuelBasis(Fuel fuel)
+    {
+        Fuel = fuel;
+        Nominal = new Stoichiometry(fuel);
+        DryNetJPerKg = (HeatingValue.Of(fuel).NetJPerKg + (WaterLatentJPerKg * fuel.Moisture)) / (1 - fuel.Moisture);
+        Products = new HeatContent((1 / Nominal.StoichiometricFlue.MassKg) * Nominal.StoichiometricFlue);
+        ProductsPerShare = Nominal.StoichiometricFlue.MassKg / (1 - fuel.AshAsFired);
+    }
+
+    public Fuel Fuel { get; }
+
+    public Stoichiometry Nominal { get; }
+
+    /// <summary>Net heating value of the dry part, J/kg.</summary>
+    public double DryNetJPerKg { get; }
+
+    /// <summary>Heat of one kilogram of exactly burnt gas.</summary>
+    public HeatContent Products { get; }
+
+    /// <summary>Products per share of fuel-born gas, kg/kg.</summary>
+    public double ProductsPerShare { get; }
+}
+
 /// <summary>The fuel of one solve.</summary>
 internal sealed class Burn
 {
     private const double Sharpness = 16;
-    private const double WaterLatentJPerKg = 2.443e6;
 
     private readonly HeatContent air = CombustionAir.Dry.HeatPerKg;
     private readonly HeatContent products;
-
-    /// <summary>Products per share of fuel-born gas, kg/kg.</summary>
     private readonly double productsPerShare;
+    private readonly FuelBasis basis;
 
-    public Burn(Fuel fuel, double fuelKgPerS, double extraMoisture, double radiantShare)
+    public Burn(FuelBasis basis, double fuelKgPerS, double extraMoisture, double radiantShare)
     {
-        var nominal = new Stoichiometry(fuel);
-        var net = HeatingValue.Of(fuel).NetJPerKg;
-        var dryNet = (net + (WaterLatentJPerKg * fuel.Moisture)) / (1 - fuel.Moisture);
-        Nominal = nominal;
+        this.basis = basis;
+        var fuel = basis.Fuel;
         var moisture = fuel.Moisture + extraMoisture;
+        products = basis.Products;
+        productsPerShare = basis.ProductsPerShare;
+        Nominal = basis.Nominal;
         DryScale = (1 - moisture) / (1 - fuel.Moisture);
+        DrynessSlope = -1 / (1 - fuel.Moisture);
+        ExtraMoisture = extraMoisture;
         FuelKgPerS = fuelKgPerS;
         RadiantShare = radiantShare;
-        AirKgPerKg = nominal.AirKgPerKg * DryScale;
+        AirKgPerKg = Nominal.AirKgPerKg * DryScale;
         AshShare = fuel.AshAsFired * DryScale;
-        HeatJPerKg = (dryNet * (1 - moisture)) - (WaterLatentJPerKg * moisture);
-        HeatByMoisture = -dryNet - WaterLatentJPerKg;
-        products = new HeatContent((1 / nominal.StoichiometricFlue.MassKg) * nominal.StoichiometricFlue);
-        productsPerShare = nominal.StoichiometricFlue.MassKg / (1 - fuel.AshAsFired);
-        DrynessSlope = -1 / (1 - fuel.Moisture);
-    }
-
-    private Burn(Burn other)
-    {
-        products = other.products;
-        productsPerShare = other.productsPerShare;
-        Nominal = other.Nominal;
-        DryScale = other.DryScale;
-        DrynessSlope = other.DrynessSlope;
-        RadiantShare = other.RadiantShare;
-        AirKgPerKg = other.AirKgPerKg;
-        AshShare = other.AshShare;
-        HeatJPerKg = other.HeatJPerKg;
-        HeatByMoisture = other.HeatByMoisture;
+        HeatJPerKg = (basis.DryNetJPerKg * (1 - moisture)) - (FuelBasis.WaterLatentJPerKg * moisture);
+        HeatByMoisture = -basis.DryNetJPerKg - FuelBasis.WaterLatentJPerKg;
     }
 
     /// <summary>No fuel.</summary>
-    public Burn Without() => new(this);
+    public Burn Without() => new(basis, 0, ExtraMoisture, RadiantShare);
 
     public Stoichiometry Nominal { get; }
+
+    public double ExtraMoisture { get; }
 
     /// <summary>Dry fuel per fuel as fired, over that at nominal moisture.</summary>
     public double DryScale { get; }

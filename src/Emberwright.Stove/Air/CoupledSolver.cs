@@ -202,11 +202,17 @@ internal static class CoupledSolver
                 }
 
                 Bound(at, trial);
-                CoupledEquations.Assemble(s, at, trial, points, trialResidual, []);
+                CoupledEquations.Assemble(s, at, trial, points, trialResidual, half == 0 ? jacobian : []);
                 var trialMerit = Scaling.Merit(at, trialResidual);
                 if (trialMerit < merit * (1 - (0.1 * step)) || trialMerit < 1e-24)
                 {
                     improved = true;
+                    merit = trialMerit;
+                    if (half > 0)
+                    {
+                        CoupledEquations.Assemble(s, at, trial, points, trialResidual, jacobian);
+                    }
+
                     break;
                 }
             }
@@ -218,8 +224,7 @@ internal static class CoupledSolver
             }
 
             trial.CopyTo(z);
-            CoupledEquations.Assemble(s, at, z, points, residual, jacobian);
-            merit = Scaling.Merit(at, residual);
+            trialResidual.CopyTo(residual);
         }
 
         return Judge(at, residual, iterations, attempt);

@@ -11,6 +11,7 @@ internal sealed class StoveModel
 
     private readonly Pattern pattern;
     private readonly Site site;
+    private readonly FuelBasis fuel;
     private readonly LinkModel[] closed;
     private readonly LinkModel[] doorOpen;
 
@@ -26,6 +27,7 @@ internal sealed class StoveModel
         Voltage = InputException.Require(site.SupplyV ?? pattern.SupplyV, 0.4 * pattern.SupplyV, 1.4 * pattern.SupplyV, "supply voltage", "V", "Measure at the socket; a stove for another mains needs its own card.") / pattern.SupplyV;
         Duct = VentDuct.Of(site.Vent ?? pattern.Vent);
         WindPa = Duct.WindCoefficient * 0.5 * Atmosphere.DensityKgPerM3(PressurePa, OutdoorK) * wind * wind;
+        fuel = new FuelBasis(pattern.Fuel.Fuel);
         closed = [.. pattern.Air.Links.Select(l => Compile(l, open: false))];
         doorOpen = [.. pattern.Air.Links.Select(l => Compile(l, open: true))];
         Offsets = offsets;
@@ -138,7 +140,7 @@ internal sealed class StoveModel
             StreamIsWater = pattern.Heat.StreamIsWater,
             StreamInK = pattern.Heat.StreamIsWater && level.StreamShare > 0 ? 273.15 + pattern.Heat.ReturnC : RoomK,
             Regulation = Task(condition, x),
-            Burn = new Burn(pattern.Fuel.Fuel, level.FeedKgPerH / 3600 * Math.Exp(x[(int)Parameter.Feed]),
+            Burn = new Burn(fuel, level.FeedKgPerH / 3600 * Math.Exp(x[(int)Parameter.Feed]),
                 x[(int)Parameter.Moisture], pattern.Heat.RadiantShare),
         };
     }

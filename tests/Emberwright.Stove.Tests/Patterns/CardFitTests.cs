@@ -54,6 +54,21 @@ public class CardFitTests
     }
 
     [Fact]
+    public void Every_input_states_its_origin()
+    {
+        var site = new Site(AltitudeM: 250, OutdoorC: -2);
+        var inputs = new VirtualStove(DamperInsert.Pattern, Card with { SwitchClosesPa = 13 }, site).Inputs;
+        OriginKind Of(string name) => inputs.Single(i => i.Name == name).Origin.Kind;
+
+        Assert.All(inputs, i => Assert.NotEmpty(i.Origin.Source));
+        Assert.Equal(OriginKind.Measured, Of("outdoor air"));
+        Assert.Equal(OriginKind.Pattern, Of("room air"));
+        Assert.Equal(OriginKind.Card, Of("vacuum switch closes"));
+        Assert.Equal(OriginKind.Pattern, Of("vacuum switch opens"));
+        Assert.Equal(OriginKind.Derived, Of("AshPassages against the pattern"));
+    }
+
+    [Fact]
     public void A_card_of_another_pattern_is_refused() =>
         Assert.Equal("card", Assert.Throws<InputException>(() =>
             new VirtualStove(DamperInsert.Pattern, new StoveCard { Pattern = "hydronic" }, new Site())).Field);
