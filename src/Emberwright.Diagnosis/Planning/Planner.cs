@@ -33,7 +33,12 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
         var all = board.Options().ToList();
         var options = all.OrderBy(o => o.LikelyCures ? o.Total * ActingIsWorth : o.Total).ThenBy(o => o.Id, StringComparer.Ordinal).Take(8).ToList();
         if (options.Count == 0 || board.Open < Running && situation.Epoch > 0) return new NextCheck(null, []);
-        if (situation is { OnSite: true, MadeSafe: false } && options[0].Needs.HasFlag(CheckNeeds.Unplugged)) return new NextCheck(SafeFirst(options[0]), [.. options.Take(2).Select(o => Recommend(o, board))]);
+        if (situation is { OnSite: true, MadeSafe: false } && options[0].Needs.HasFlag(CheckNeeds.Unplugged))
+        {
+            var before = options.Where(o => o.Remedies is null && !o.Needs.HasFlag(CheckNeeds.Unplugged) && !o.Needs.HasFlag(CheckNeeds.PanelsOff));
+            return new NextCheck(SafeFirst(options[0]), [.. before.Take(2).Select(o => Recommend(o, board))]);
+        }
+
         var best = situation.HasJustActed && all.FirstOrDefault(o => o.Id == Rules.TestRun) is { } run ? run : options[0];
         var others = options.Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action)).Take(2);
         return new NextCheck(Recommend(best, board), [.. others.Select(o => Recommend(o, board))]);

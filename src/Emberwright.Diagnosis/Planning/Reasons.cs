@@ -12,7 +12,7 @@ internal static class Reasons
     public static string For(Option option, Board board, Catalogue catalogue)
     {
         if (option.Remedies is { } fault) return Remedy(fault.Name, board.Marginal[IndexOf(board, fault.Id)], option);
-        if (option.Outcomes is { Likelihood.Count: 1 } && option.Action is not null) return Cleaning(option, board, catalogue);
+        if (option.Action is not null && (option.LikelyCures || option.Outcomes is { Likelihood.Count: 1 })) return Cleaning(option, board, catalogue);
         if (option.Outcomes is not { } outcomes) return "Nothing is left that would tell more.";
         var suspects = Enumerable.Range(0, board.Faults.Count).Where(f => board.Marginal[f] >= WorthNaming).OrderByDescending(f => board.Marginal[f]).Take(6).ToList();
         var pair = Separated(suspects, outcomes, board);

@@ -99,7 +99,7 @@ public sealed class Lexicon
         return from p in _phrases
                where what is null || p.Sign.Id != Complaints.Sign || asked.Contains(Complaints.Sign)
                where (p.Alone || asked.Contains(p.Sign.Id)) && (p.Words.IsParticle ? clause.Begin(p.Words) : clause.Say(p.Words))
-               select new Match(p.Sign.Id, p.Outcome.Id, p.Words.Count + (p.Alone ? 0.5 : 0), at, p.Alone, clause.Has("now"));
+               select new Match(p.Sign.Id, p.Outcome.Id, p.Words.Count + (p.Alone ? 0.5 : 0), at, p.Alone, clause.Has("now"), p.Outcome.Usual);
     }
 
     /// <summary>Signs whose topic is named, leaving out topics that are only part of a longer one ("hose" in "outside-air hose").</summary>
@@ -124,12 +124,12 @@ public sealed class Lexicon
             if (a.Clause != b.Clause && b.Outcome is not (Complaints.AlarmShown or Complaints.Noise or Complaints.Due)) return false;
         }
 
-        return a.Length > b.Length;
+        return a.Length > b.Length || a.Length == b.Length && a.Usual < b.Usual;
     }
 
     private sealed record Phrase(Sign Sign, Outcome Outcome, Words Words, bool Alone);
 
-    private sealed record Match(string Sign, string Outcome, double Length, int Clause, bool Alone, bool Now);
+    private sealed record Match(string Sign, string Outcome, double Length, int Clause, bool Alone, bool Now, double Usual);
 }
 
 /// <summary>What a text says in the catalogue's terms.</summary>
