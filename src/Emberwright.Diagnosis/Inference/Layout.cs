@@ -17,7 +17,7 @@ internal sealed class Layout
 
     private readonly Contribution[][] _epochs;
 
-    private Layout(IReadOnlyList<Unknown> unknowns, Contribution[][] epochs)
+    internal Layout(IReadOnlyList<Unknown> unknowns, Contribution[][] epochs)
     {
         Unknowns = unknowns;
         _epochs = epochs;

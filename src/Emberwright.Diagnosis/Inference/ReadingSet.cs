@@ -10,7 +10,7 @@ internal sealed class ReadingSet
 {
     private readonly double[] _covariance;
 
-    private ReadingSet(ReadingEvidence[] items, double[] covariance)
+    internal ReadingSet(ReadingEvidence[] items, double[] covariance)
     {
         Items = items;
         _covariance = covariance;
