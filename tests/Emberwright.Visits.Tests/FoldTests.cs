@@ -144,18 +144,25 @@ public class FoldTests
         Assert.Equal(12, Of(Entry("history", """{"lastService":"2025-01-14"}""")).History().MonthsSinceCleaning!.Value, 1);
 
     [Fact]
-    public void Signs_reach_diagnosis_by_id_and_words_through_the_finder()
+    public void Signs_reach_diagnosis_by_id()
     {
         var visit = Of(
             Entry("complaint", """{"words":"it dies","outcome":"stops-proving"}"""),
             Entry("observation", """{"sign":"glass","outcome":"black"}"""),
-            Entry("code", """{"code":"E3","meaning":"low-draught"}"""),
-            Entry("observation", """{"sign":"the cap","outcome":"full of twigs"}"""));
+            Entry("code", """{"code":"E3","meaning":"low-draught"}"""));
         Assert.Equal(
             [("complaint", "stops-proving"), ("glass", "black"), ("code", "low-draught")],
             visit.Evidence().OfType<SignEvidence>().Select(s => (s.Sign, s.Outcome)));
-        var found = visit.Evidence(words => words.Contains("twigs", StringComparison.Ordinal) ? [new("cap-look", "nest")] : []);
-        Assert.Contains(found.OfType<SignEvidence>(), s => (s.Sign, s.Outcome) == ("cap-look", "nest"));
+    }
+
+    [Fact]
+    public void Free_words_reach_diagnosis_once_the_pattern_is_known()
+    {
+        var twigs = Entry("observation", """{"sign":"the cap","outcome":"full of twigs"}""");
+        var insert = Entry("appliance", """{"pattern":"damper-insert"}""");
+
+        Assert.Empty(Of(twigs).Evidence());
+        Assert.Contains(Of(insert, twigs).Evidence().OfType<SignEvidence>(), s => (s.Sign, s.Outcome) == ("cap-look", "nest"));
     }
 
     [Fact]
