@@ -21,13 +21,17 @@ internal sealed class Board
     private readonly Tariff _tariff;
     private readonly IPredictive _predictive;
     private readonly Situation _situation;
-    private readonly RepairPlan _plan;
+    private readonly RepairPlan?[] _plans = new RepairPlan?[4];
+    private readonly ulong[] _stepCures;
     private readonly double[] _weights;
     private readonly ulong[] _faultsOf;
     private readonly ulong[] _needed;
     private readonly bool[] _known;
     private readonly string?[] _stepCheck;
+    private readonly IReadOnlyList<WorkAction> _cleaning;
+    private readonly HashSet<string> _washed;
     private readonly bool _opened;
+    private readonly bool _warm;
 
     public Board(Catalogue catalogue, Tariff tariff, IPredictive predictive, Situation situation)
     {
@@ -42,28 +46,14 @@ internal sealed class Board
         Open = explanations.Select((e, k) => _faultsOf[k] != 0 || e.Unlisted ? e.Weight : 0).Sum();
 
         var dirty = catalogue.Actions.Where(a => a.Kind == RemedyKind.Clean && catalogue.Check(a.Id) is not null).ToList();
-        var steps = new List<RepairStep>();
-        var check = new List<string?>();
-        foreach (var action in dirty.Where(a => Mask(a.Cures) != 0))
-        {
-            steps.Add(new(action.Minutes * tariff.PerMinute + action.PartCost, Mask(action.Cures)));
-            check.Add(action.Id);
-        }
-
-        var washed = dirty.SelectMany(a => a.Cures).ToHashSet();
-        for (var f = 0; f < Faults.Count; f++)
-        {
-            var confirm = Confirmation.Of(Faults[f], catalogue);
-            steps.Add(new((confirm?.Minutes ?? Faults[f].Remedy.Minutes) * tariff.PerMinute, 1UL << f));
-            check.Add(confirm?.Id);
-        }
-
-        _stepCheck = [.. check];
+        _cleaning = [.. dirty.Where(a => Mask(a.Cures) != 0)];
+        _stepCheck = [.. _cleaning.Select(a => a.Id), .. Faults.Select(f => Confirmation.Of(f, catalogue)?.Id)];
+        _stepCures = [.. _cleaning.Select(a => Mask(a.Cures)), .. Faults.Select((_, f) => 1UL << f)];
+        _washed = [.. dirty.SelectMany(a => a.Cures)];
         _opened = HasOpened();
-        _known = [.. check.Select(id => id is not null && catalogue.Check(id) is { } c && c.Kind != CheckKind.Clean && situation.HasDone(c))];
-        _plan = new RepairPlan(
-            _needed, [.. explanations.Select(e => e.Unlisted)],
-            [.. Faults.Select(f => washed.Contains(f.Id) && f.Fouling is not null ? 0 : tariff.Of(f.Remedy))], steps, tariff.Unsolved);
+        _warm = Burned();
+        _known = [.. _stepCheck.Select(id => id is not null && catalogue.Check(id) is { } c && c.Kind != CheckKind.Clean && situation.HasDone(c))];
+        Standing = Plan(_opened, _warm).ExpectedCost(_weights, 0, _known);
     }
 
     /// <summary>The faults of all explanations, by bit.</summary>
@@ -74,6 +64,9 @@ internal sealed class Board
 
     /// <summary>Probability that something is still wrong.</summary>
     public double Open { get; }
+
+    /// <summary>Expected total from here when nothing more is asked.</summary>
+    public double Standing { get; }
 
     /// <summary>Every option that the rules allow, with its expected total.</summary>
     public IEnumerable<Option> Options()
@@ -129,17 +122,18 @@ internal sealed class Board
 
     private Option Of(Check check, OutcomeTable outcomes)
     {
-        var minutes = check.Minutes + TurningMinutes + Preparation(check.Needs);
+        var minutes = Minutes(check, _opened, _warm);
         var cost = minutes * _tariff.PerMinute + check.Cost;
         if (check.Needs.HasFlag(CheckNeeds.Burning)) cost += _tariff.Harm * Hazard();
         var cured = check.Action is null ? 0 : Mask(check.Cures);
         var known = Known(check.Id);
         var total = cost;
+        var plan = Plan(_opened || check.Needs.HasFlag(CheckNeeds.PanelsOff), _warm || check.Needs.HasFlag(CheckNeeds.Burning));
         foreach (var likelihood in outcomes.Likelihood)
         {
             var after = After(likelihood, out var p);
             if (p <= 1e-12) continue;
-            total += (outcomes.Drawn ? 1.0 / outcomes.Likelihood.Count : p) * _plan.ExpectedCost(after, cured, known);
+            total += (outcomes.Drawn ? 1.0 / outcomes.Likelihood.Count : p) * plan.ExpectedCost(after, cured, known);
         }
 
         return new Option(check.Id, check.Name, cost, minutes, total, check.Needs, check.Cautions, outcomes, null, check.Action, cured != 0 && Holding(cured) >= Seen);
@@ -150,7 +144,7 @@ internal sealed class Board
         var mask = Mask(action.Cures);
         var likely = Enumerable.Range(0, Faults.Count).Where(f => (mask >> f & 1) != 0).MaxBy(f => Marginal[f]);
         var cost = _tariff.Of(Faults[likely].Remedy);
-        var total = cost + _plan.ExpectedCost(_weights, mask, _known);
+        var total = cost + Plan(_opened, _warm).ExpectedCost(_weights, mask, _known);
         return new Option(action.Id, Faults[likely].Remedy.Words, cost, action.Minutes, total, CheckNeeds.OnSite, action.Cautions, null, Faults[likely], action.Id, true);
     }
 
@@ -178,10 +172,23 @@ internal sealed class Board
         return known;
     }
 
-    private double Preparation(CheckNeeds needs) =>
-        (needs.HasFlag(CheckNeeds.Unplugged) ? UnplugMinutes : 0)
-        + (needs.HasFlag(CheckNeeds.PanelsOff) && !_opened ? OpenMinutes : 0)
-        + (needs.HasFlag(CheckNeeds.Burning) && !Burned() ? WarmUpMinutes : 0);
+    // What must be opened, unplugged or lit first costs the same whether a step is taken now or later.
+    private static double Minutes(Check check, bool opened, bool warm) => check.Minutes + TurningMinutes
+        + (check.Needs.HasFlag(CheckNeeds.Unplugged) ? UnplugMinutes : 0)
+        + (check.Needs.HasFlag(CheckNeeds.PanelsOff) && !opened ? OpenMinutes : 0)
+        + (check.Needs.HasFlag(CheckNeeds.Burning) && !warm ? WarmUpMinutes : 0);
+
+    private RepairPlan Plan(bool opened, bool warm) => _plans[(opened ? 1 : 0) + (warm ? 2 : 0)] ??= new RepairPlan(
+        _needed, [.. _predictive.Explanations.Select(e => e.Unlisted)],
+        [.. Faults.Select(f => _washed.Contains(f.Id) && f.Fouling is not null ? 0 : _tariff.Of(f.Remedy))],
+        [.. _stepCheck.Select((id, s) => new RepairStep(StepCost(s, id, opened, warm), _stepCures[s]))], _tariff.Unsolved);
+
+    private double StepCost(int step, string? id, bool opened, bool warm)
+    {
+        var check = id is null ? null : _catalogue.Check(id);
+        var minutes = check is null ? Faults[step - _cleaning.Count].Remedy.Minutes : Minutes(check, opened, warm);
+        return minutes * _tariff.PerMinute + (step < _cleaning.Count ? _cleaning[step].PartCost : 0);
+    }
 
     private bool HasOpened() => _catalogue.Checks.Any(c => c.Needs.HasFlag(CheckNeeds.PanelsOff) && _situation.HasDone(c));
 

@@ -20,6 +20,9 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
 
     private const double Running = 0.03;
 
+    /// <summary>Saving, beside its own price, below which a check tells nothing worth a recommendation.</summary>
+    private const double LeastWorth = 0.25;
+
     /// <summary>Between a look and a deed that come out nearly alike, the deed: V does not see that looking goes on.</summary>
     private const double ActingIsWorth = 0.93;
 
@@ -28,21 +31,28 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     /// <param name="situation">Where the visit stands.</param>
     public NextCheck Next(IPredictive predictive, Situation situation)
     {
-        if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), []);
         var board = new Board(catalogue, tariff, predictive, situation);
         var all = board.Options().ToList();
-        var options = all.OrderBy(o => o.LikelyCures ? o.Total * ActingIsWorth : o.Total).ThenBy(o => o.Id, StringComparer.Ordinal).Take(8).ToList();
+        var options = all.Where(o => o.Worth(board.Standing) > LeastWorth || o.LikelyCures).DefaultIfEmpty(all.MinBy(o => o.Total)).OfType<Option>()
+            .OrderBy(o => o.LikelyCures ? o.Total * ActingIsWorth : o.Total).ThenBy(o => o.Id, StringComparer.Ordinal).ToList();
+        if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), [.. WithoutFire(options, situation).Take(2).Select(o => Recommend(o, board))]);
         if (options.Count == 0 || board.Open < Running && situation.Epoch > 0) return new NextCheck(null, []);
         if (situation is { OnSite: true, MadeSafe: false } && options[0].Needs.HasFlag(CheckNeeds.Unplugged))
         {
             var before = options.Where(o => o.Remedies is null && !o.Needs.HasFlag(CheckNeeds.Unplugged) && !o.Needs.HasFlag(CheckNeeds.PanelsOff));
-            return new NextCheck(SafeFirst(options[0]), [.. before.Take(2).Select(o => Recommend(o, board))]);
+            return new NextCheck(SafeFirst(options[0]), [.. options.Take(1).Concat(before.Take(1)).Select(o => Recommend(o, board))]);
         }
 
-        var best = situation.HasJustActed && all.FirstOrDefault(o => o.Id == Rules.TestRun) is { } run ? run : options[0];
+        var best = situation.HasJustActed && all.FirstOrDefault(o => o.Id == Rules.TestRun) is { } run ? run
+            : Rules.AwaitsItsCause(board, situation) && options.FirstOrDefault(o => catalogue.Check(o.Id) is { } c && Rules.LooksForCause(c)) is { } why ? why
+            : options[0];
         var others = options.Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action)).Take(2);
         return new NextCheck(Recommend(best, board), [.. others.Select(o => Recommend(o, board))]);
     }
+
+    /// <summary>While a stop stands, what finds its cause on a cold stove may be done by whoever is there.</summary>
+    private static IEnumerable<Option> WithoutFire(IEnumerable<Option> options, Situation situation) =>
+        situation.OnSite ? options.Where(o => !o.Needs.HasFlag(CheckNeeds.Burning) && o.Id != Rules.TestRun) : [];
 
     private RecommendedCheck Recommend(Option option, Board board) => new(
         option.Id, option.Name, option.Cost, option.Minutes, Reasons.For(option, board, catalogue), option.Total, option.Cautions);
@@ -68,4 +78,9 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
 /// <param name="LikelyCures">True when it more likely than not cures something.</param>
 internal sealed record Option(
     string Id, string Name, double Cost, double Minutes, double Total, CheckNeeds Needs, IReadOnlyList<string> Cautions, OutcomeTable? Outcomes,
-    Fault? Remedies, string? Action, bool LikelyCures);
+    Fault? Remedies, string? Action, bool LikelyCures)
+{
+    /// <summary>What it saves of the expected total, before its own price.</summary>
+    /// <param name="standing">Expected total when nothing more is asked.</param>
+    public double Worth(double standing) => standing - (Total - Cost);
+}

@@ -14,6 +14,8 @@ internal static class Rules
     private static readonly IReadOnlyList<string> WhyHot =
         ["room-air-look", "room-blower-run", "exchanger-coat", "pump-feel", "return-pipe", "bleed", "feed-tube-look"];
 
+    private const double Probably = 0.3;
+
     /// <summary>Seeing whether it now runs makes sense once something has been done.</summary>
     public const string TestRun = "test-run";
 
@@ -35,9 +37,16 @@ internal static class Rules
     {
         if (!now.OnSite) return false;
         if (Resets.Contains(ActionList.CureOf(fault.Id)) && !CauseLookedFor(now)) return false;
-        if (fault.Remedy.Kind != RemedyKind.Replace) return true;
-        return fault.ProvedBy.Any(id => catalogue.Check(id) is { } check && now.HasDone(check));
+        var shown = catalogue.Checks.Where(c => fault.ProvedBy.Contains(c.Id) || fault.Remedy.Kind != RemedyKind.Replace && c.Kind != CheckKind.Ask && Confirmation.Shows(c, fault, catalogue)).ToList();
+        return shown.Count == 0 ? fault.Remedy.Kind != RemedyKind.Replace : shown.Any(now.HasDone);
     }
+
+    /// <summary>True when a limit has probably opened and nobody has looked yet for what made it hot.</summary>
+    public static bool AwaitsItsCause(Board board, Situation now) => !CauseLookedFor(now)
+        && board.Faults.Where((f, i) => board.Marginal[i] >= Probably && Resets.Contains(ActionList.CureOf(f.Id))).Any();
+
+    /// <summary>True when a check looks for what made a limit open.</summary>
+    public static bool LooksForCause(Check check) => check.Kind != CheckKind.Ask && check.Signs.Any(WhyHot.Contains);
 
     private static bool CauseLookedFor(Situation now) => now.Evidence.Any(e => e switch
     {

@@ -121,6 +121,7 @@ public sealed class Lexicon
             var (urgentA, urgentB) = (Urgent.Contains(a.Outcome), Urgent.Contains(b.Outcome));
             if (urgentA != urgentB) return urgentA;
             if (a.Now != b.Now) return a.Now;
+            if (a.Outcome == Complaints.Due || b.Outcome == Complaints.Due) return b.Outcome == Complaints.Due;
             if (a.Clause != b.Clause && b.Outcome is not (Complaints.AlarmShown or Complaints.Noise or Complaints.Due)) return false;
         }
 

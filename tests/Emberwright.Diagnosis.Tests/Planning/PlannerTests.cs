@@ -47,7 +47,8 @@ public class PlannerTests
         var stop = new StandingStop("room-co", "Stop, ventilate, everyone out.", "e1", "a technician with a new measurement", "common practice, no source");
         var next = Next(Damper, new Situation([], [stop]), NoFeed);
         Assert.Equal(stop.Words, next.Best!.Name);
-        Assert.Empty(next.Alternatives);
+        Assert.All(next.Alternatives, c => Assert.False(Damper.Check(c.Check)?.Needs.HasFlag(CheckNeeds.Burning) ?? false));
+        Assert.Empty(Next(Damper, new Situation([], [stop], OnSite: false), NoFeed).Alternatives);
     }
 
     [Theory, MemberData(nameof(Patterns))]
