@@ -7,19 +7,18 @@ using static Microsoft.Playwright.Assertions;
 namespace Emberwright.Field.Tests;
 
 /// <summary>One call from the telephone to the report, on a fresh phone, with the network gone half way.</summary>
-public sealed class StoryTests(Chromium chromium)
+public sealed class StoryTests(Chromium chromium, Site site)
 {
     [Fact]
     public async Task A_call_is_worked_to_its_report_with_the_network_off()
     {
-        await using var host = await Host.Built();
         await using var phone = await chromium.Phone();
         var page = phone.Page;
 
-        await page.GotoAsync(host.Address);
+        await page.GotoAsync(site.Address);
         await Expect(page.GetByText("It lights, feeds for ten minutes and stops. Then")).ToBeVisibleAsync();
         await phone.Picture("today");
-        await page.OpenTheCall(host.Address);
+        await page.OpenTheCall(site.Address);
 
         // What a healthy stove should read here today, before anything is read.
         var profile = page.Locator("#found .profile svg");
@@ -65,6 +64,16 @@ public sealed class StoryTests(Chromium chromium)
 
         // The next check is named, and done.
         await Expect(page.Locator(".dock .go .next")).ToHaveTextAsync("Next check");
+        var facts = await page.Locator("#suspects h2 small").InnerTextAsync();
+        await page.Locator(".dock .go").ClickAsync();
+        await page.DoTheCheck();
+        await phone.Picture("check");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Back" }).ClickAsync();
+        await page.WaitUntilConcluded();
+        await Expect(page.Locator("#suspects h2 small")).Not.ToHaveTextAsync(facts);
+        after = await page.Suspects();
+
+        // No network from here on.
         await phone.WaitUntilKept();
         await phone.Offline(true);
         await page.ReloadAsync();

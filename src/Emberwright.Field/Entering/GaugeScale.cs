@@ -30,6 +30,17 @@ public readonly record struct GaugeScale(double Low, double High)
         return new(least, most);
     }
 
+    /// <summary>Round values to write along the line, from left to right; three to six of them.</summary>
+    public IReadOnlyList<double> Ticks()
+    {
+        var rough = (High - Low) / 4;
+        var ten = Math.Pow(10, Math.Floor(Math.Log10(rough)));
+        var step = ten * (rough / ten < 1.5 ? 1 : rough / ten < 3.5 ? 2 : rough / ten < 7.5 ? 5 : 10);
+        var ticks = new List<double>();
+        for (var n = Math.Ceiling(Low / step - 1e-9); n * step <= High + 1e-9 * step; n++) ticks.Add(n * step);
+        return ticks;
+    }
+
     /// <summary>Where a value stands along the drawing.</summary>
     public double X(double value) => Clear + (Width - 2 * Clear) * (Math.Clamp(value, Low, High) - Low) / (High - Low);
 

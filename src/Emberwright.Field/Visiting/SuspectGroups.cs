@@ -14,8 +14,8 @@ public sealed record SuspectGroup(IReadOnlyList<Suspect> Suspects, string? Separ
 /// <summary>The suspects as listed: the likely ones, then how much is left for all others.</summary>
 /// <param name="Groups">Groups by falling probability of their likeliest.</param>
 /// <param name="Others">How many faults stand behind "anything else".</param>
-/// <param name="OthersProbability">Their chance, 0…1: that one of them is at fault, at most the sum of their own.</param>
-public sealed record SuspectList(IReadOnlyList<SuspectGroup> Groups, int Others, double OthersProbability)
+/// <param name="OthersMost">The highest probability among those, 0…1.</param>
+public sealed record SuspectList(IReadOnlyList<SuspectGroup> Groups, int Others, double OthersMost)
 {
     private const double Listed = 0.02;
     private const int Most = 6;
@@ -33,6 +33,6 @@ public sealed record SuspectList(IReadOnlyList<SuspectGroup> Groups, int Others,
             groups.Add(new(together, together.Length > 1 ? set?.Separator : null));
         }
         var others = beliefs.Suspects.Except(listed).ToArray();
-        return new(groups, others.Length, Math.Min(1, others.Sum(s => s.Probability)));
+        return new(groups, others.Length, others.Select(s => s.Probability).DefaultIfEmpty(0).Max());
     }
 }

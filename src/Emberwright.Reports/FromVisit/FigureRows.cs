@@ -16,15 +16,6 @@ internal static class FigureRows
     private const int MostSuspects = 4;
     private const int MostReasons = 2;
 
-    private static readonly Parameter[] Passages =
-        [Parameter.AshPassages, Parameter.Exchanger, Parameter.Wheel, Parameter.Vent, Parameter.RoomAir, Parameter.BurnPot, Parameter.Intake];
-
-    public static IEnumerable<AreaChange> Areas(Beliefs? beliefs, bool worked) =>
-        from area in beliefs?.Areas ?? []
-        where Passages.Contains(area.Parameter)
-        orderby Array.IndexOf(Passages, area.Parameter)
-        select new AreaChange(area.Name, Of(area.AsFound), worked ? Of(area.Now) : null, Limit(area.Parameter));
-
     public static IEnumerable<ReadingRow> Readings(Visit visit, Beliefs? beliefs) =>
         visit.Readings.GroupBy(r => r.Body.Observable).Select(same => Row(visit, beliefs, same.Key, [.. same]));
 
@@ -50,8 +41,6 @@ internal static class FigureRows
     public static ProofRow Proof(ProofBody proof) => new(
         ProofWords.Of(proof.Proof), proof.Took is { } took ? $"{ProofWords.Of(proof.Outcome)}, {took}" : ProofWords.Of(proof.Outcome),
         proof.Outcome switch { ProofOutcome.Passed => true, ProofOutcome.Failed => false, ProofOutcome.NotFitted => null });
-
-    public static string LimitOrigin { get; } = string.Join("; ", FaultList.All.Where(f => f.Fouling is not null).Select(f => f.Origin).Distinct());
 
     public static string Part(PartBody part) =>
         $"{ObservableName.Capital(part.Use ?? "fitted")}: {string.Join(", ", new[] { part.Part, part.Number, part.Tag }.Where(w => !string.IsNullOrEmpty(w)))}.";
@@ -85,17 +74,6 @@ internal static class FigureRows
         reading is not null && beliefs?.Comparisons.FirstOrDefault(c => c.Evidence == reading.Id) is { } comparison
             ? VerdictWord.Of(comparison.Verdict, reading.Body.Measure)
             : null;
-
-    private static Restriction? Of(Interval interval)
-    {
-        if (!double.IsFinite(interval.Low + interval.Median + interval.High)) return null;
-        var likely = Math.Clamp(interval.Median, 0, 1);
-        return new(Math.Clamp(interval.Low, 0, likely), likely, Math.Clamp(interval.High, likely, 1));
-    }
-
-    // The fault's own limit: ln of the share left open.
-    private static double? Limit(Parameter parameter) =>
-        FaultList.All.Select(f => f.Fouling).FirstOrDefault(f => f?.Parameter == parameter) is { } fouling ? 1 - Math.Exp(fouling.Limit) : null;
 
     private static string Factor(double factor) => factor >= 10 ? factor.ToString("0") : factor >= 0.1 ? factor.ToString("0.0") : factor.ToString("0.00");
 }

@@ -51,7 +51,7 @@ public static class VisitReport
             Site = [.. SiteLines(visit)],
             ProfileFound = ProfileOf(visit, beliefs, Phase.AsFound, shownFirst, units),
             ProfileLeft = ProfileOf(visit, beliefs, Phase.AsLeft, shownFirst, units),
-            Areas = [.. FigureRows.Areas(beliefs, visit.Epoch > 0)],
+            Areas = [.. AreaChanges.Of(beliefs, visit.Epoch > 0)],
             Readings = [.. FigureRows.Readings(visit, beliefs)],
             Suspects = [.. FigureRows.Suspects(beliefs, visit.Epoch > 0)],
             SuspectNotes = [.. FigureRows.Notes(beliefs)],
@@ -133,7 +133,7 @@ public static class VisitReport
         var origins = beliefs.Bands.Select(b => b.Origin).Distinct().ToArray();
         if (origins.Length > 0)
             yield return $"Healthy figures: computed for this construction, vent, altitude and day, narrowed by: {string.Join(", ", origins)}.";
-        if (beliefs.Areas.Count > 0) yield return $"Limits of areas: where a restriction counts as a fault; {FigureRows.LimitOrigin}.";
+        if (beliefs.Areas.Count > 0) yield return $"Limits of areas: where a restriction counts as a fault; {AreaChanges.LimitOrigin}.";
         foreach (var source in beliefs.Stops.Select(s => s.Source).Distinct()) yield return source;
     }
 }

@@ -32,6 +32,18 @@ internal static class Screens
         await page.Locator(".pad .go").ClickAsync();
     }
 
+    /// <summary>Does whatever a check's page asks for: answers each question, or says that it is done.</summary>
+    public static async Task DoTheCheck(this IPage page)
+    {
+        await Expect(page.Locator("header.bar")).ToBeVisibleAsync();
+        var questions = page.Locator("main fieldset");
+        var many = await questions.CountAsync();
+        if (many == 0) await page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
+        for (var n = 0; n < many && page.Url.Contains("/check/", StringComparison.Ordinal); n++)
+            await questions.Nth(n).Locator("button").First.ClickAsync();
+        if (!page.Url.Contains("/check/", StringComparison.Ordinal)) await page.GoBackAsync();
+    }
+
     /// <summary>The suspects as listed, with their probabilities.</summary>
     public static async Task<string> Suspects(this IPage page) => string.Join('\n', await page.Locator("#suspects .suspects summary").AllInnerTextsAsync());
 
