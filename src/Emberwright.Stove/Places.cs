@@ -27,6 +27,16 @@ public static class Places
     public const string Intake = "intake";
     /// <summary>The burn pot.</summary>
     public const string BurnPot = "burn-pot";
+    /// <summary>The building's panel, ahead of the stove's own circuit.</summary>
+    public const string Panel = "panel";
+    /// <summary>Beside the joint of the combustion blower, outside the stove.</summary>
+    public const string BlowerFlange = "blower-flange";
+    /// <summary>The heating circuit, at its gauge.</summary>
+    public const string Water = "water";
+    /// <summary>Pipe that takes hot water from the stove.</summary>
+    public const string FlowPipe = "flow-pipe";
+    /// <summary>Pipe that brings water back to the stove.</summary>
+    public const string ReturnPipe = "return-pipe";
     /// <summary>The fuel feed.</summary>
     public const string Feed = "feed";
 }

@@ -106,7 +106,7 @@ public sealed class Visit
         {
             var (body, corrected) = corrections.Apply(entry);
             if (body is null) continue;
-            if (body is ActionBody { Done: true }) epoch++;
+            if (body is ActionBody { Done: true } || epoch == 0 && body is ReadingBody { Phase: Phase.AsLeft }) epoch++;
             facts.Add(new Fact<EntryBody>(entry, body, epoch, corrected));
         }
 

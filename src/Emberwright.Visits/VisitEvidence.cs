@@ -1,4 +1,5 @@
 using Emberwright.Diagnosis;
+using Emberwright.Diagnosis.Checks;
 using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
@@ -18,7 +19,7 @@ public static class VisitEvidence
     {
         ArgumentNullException.ThrowIfNull(visit);
         var pattern = visit.Appliance is { } appliance ? PatternLibrary.Find(appliance.Pattern)?.Id : null;
-        return [.. visit.Facts.SelectMany(fact => Evidence(fact, pattern))];
+        return [.. visit.Facts.SelectMany((fact, i) => Unwritten(visit, i).Concat(Evidence(fact, pattern)))];
     }
 
     /// <summary>The stove to be diagnosed, given its pattern and card.</summary>
@@ -50,6 +51,12 @@ public static class VisitEvidence
             past?.LastAsLeft is { Count: > 0 } last ? [.. last.Select((r, i) => new ReadingEvidence($"last-as-left-{i + 1}", 0, r.Observable, r.Si))] : null,
             visit.Call?.VisitKind == VisitKind.Service && !visit.Of<ComplaintBody>().Any());
     }
+
+    // A reading said to be as left, with no work written down before it: any cleaning may have been done.
+    private static IEnumerable<Evidence> Unwritten(Visit visit, int at) =>
+        visit.Facts[at] is { Body: ReadingBody, Epoch: 1 } fact && (at == 0 || visit.Facts[at - 1].Epoch == 0)
+            ? [new ActionEvidence(fact.Id, fact.Epoch, ActionList.FullService)]
+            : [];
 
     // A code is the maker's; what it means is what counts.
     private const string CodeSign = "code";

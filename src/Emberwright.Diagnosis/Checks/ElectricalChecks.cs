@@ -11,7 +11,9 @@ internal static class ElectricalChecks
 
     public static IReadOnlyList<Check> Checks { get; } =
     [
-        Measure("supply-voltage", "Volts at the socket, stove starting", 3, CheckNeeds.OnSite | CheckNeeds.Powered, [Volts(Places.Supply)], Cautions.Live),
+        Measure("supply-voltage", "Volts at the socket, stove starting", 3, CheckNeeds.OnSite | CheckNeeds.Powered, [Volts(Places.Supply)], Cautions.Live) with { Signs = ["supply-idle"] },
+        Measure("supply-voltage-loaded", "Volts at the stove with igniter, blowers and whatever shares its supply all on; then at the panel", 5, CheckNeeds.OnSite | CheckNeeds.Powered, [], Cautions.Live) with
+        { Signs = ["supply-loaded", "panel-volts"] },
         Measure("board-supply-voltage", "Volts at the board behind the fuse", 3, Live, [Volts(ComponentIds.Fuse)], Cautions.Live) with { Signs = ["fuse"] },
         Measure("vacuum-switch-voltage", "Volts across the vacuum switch while the board calls for feed", 3, Live, [Volts(ComponentIds.VacuumSwitch)], Cautions.Live, Cautions.NoBridge) with { Patterns = PatternIds.VacuumSwitch },
         Measure("vacuum-switch-both", "Volts across the vacuum switch and vacuum at its hose, together", 6, Live,

@@ -1,4 +1,5 @@
 using Emberwright.Diagnosis.Checks;
+using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove.Faults;
 
 namespace Emberwright.Diagnosis.Planning;
@@ -10,7 +11,7 @@ internal static class Confirmation
     private const double Plain = 0.6;
 
     /// <summary>And from this ratio to the usual probability on.</summary>
-    private const double Telling = 6;
+    private const double Ratio = 6;
 
     /// <summary>The quickest check that shows a fault plainly, or null when none does.</summary>
     /// <param name="fault">The fault.</param>
@@ -21,10 +22,21 @@ internal static class Confirmation
         .ThenBy(c => c.Id, StringComparer.Ordinal)
         .FirstOrDefault();
 
+    /// <summary>The signs, to be had without asking, that show a fault plainly.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="catalogue">The pattern's catalogue.</param>
+    public static IReadOnlyList<string> Telling(Fault fault, Catalogue catalogue) =>
+    [
+        .. catalogue.Signs.Where(s => fault.Symptoms.Any(m => m.Sign == s.Id && IsPlain(m, s)))
+            .Select(s => s.Id).Where(id => catalogue.Checks.Any(c => c.Kind != CheckKind.Ask && c.Id != Rules.TestRun && c.Signs.Contains(id))),
+    ];
+
+    private static bool IsPlain(Symptom symptom, Sign sign) =>
+        symptom.Probability >= Plain && symptom.Probability >= Ratio * sign.Outcomes[sign.IndexOf(symptom.Outcome)].Usual;
+
     /// <summary>True when a check shows a fault plainly.</summary>
     public static bool Shows(Check check, Fault fault, Catalogue catalogue) =>
         fault.ProvedBy.Contains(check.Id)
-        || check.Signs.Any(id => catalogue.Sign(id) is { } sign && fault.Symptoms.Any(s => s.Sign == id
-            && s.Probability >= Plain && s.Probability >= Telling * sign.Outcomes[sign.IndexOf(s.Outcome)].Usual))
+        || check.Signs.Any(id => catalogue.Sign(id) is { } sign && fault.Symptoms.Any(s => s.Sign == id && IsPlain(s, sign)))
         || fault.Fouling is { } fouling && check.Signs.Any(id => catalogue.Sign(id)?.Margin?.Parameter == fouling.Parameter);
 }

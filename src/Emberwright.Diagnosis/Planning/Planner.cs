@@ -46,9 +46,13 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
         var best = situation.HasJustActed && all.FirstOrDefault(o => o.Id == Rules.TestRun) is { } run ? run
             : Rules.AwaitsItsCause(board, situation) && options.FirstOrDefault(o => catalogue.Check(o.Id) is { } c && Rules.LooksForCause(c)) is { } why ? why
             : options[0];
-        var others = options.Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action)).Take(2);
+        var others = options.Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action) && !IsPartOf(o, best)).Take(2);
         return new NextCheck(Recommend(best, board), [.. others.Select(o => Recommend(o, board))]);
     }
+
+    /// <summary>A part of the recommended check is no alternative to it.</summary>
+    private bool IsPartOf(Option option, Option best) => catalogue.Check(option.Id) is { Action: null } part && catalogue.Check(best.Id) is { } whole
+        && part.Signs.All(whole.Signs.Contains) && part.Reads.All(whole.Reads.Contains);
 
     /// <summary>While a stop stands, what finds its cause on a cold stove may be done by whoever is there.</summary>
     private static IEnumerable<Option> WithoutFire(IEnumerable<Option> options, Situation situation) =>

@@ -3,6 +3,7 @@
 // Symbols: w weights of the explanations; c_i cost of finding out about a fault (of cleaning, for dirt); m_f cost of its remedy,
 //          spent only when it is there; p_i share of w that step i would solve; u cost of leaving unsolved.
 // Validity: any number of explanations of up to 64 different faults; an explanation is solved when all its faults are cured.
+//           A step that costs more than what it saves of u is left out, and what it would have solved stays unsolved.
 // Assumptions: each step finds its fault when it is there; costs do not depend on the order; no further question is asked
 //              (so V is an upper bound for a planner that does ask).
 // Source: order by p/c: Kadane & Simon (1977); expected cost of repair: Heckerman, Breese & Rommelse, CACM 38(3), 1995.
@@ -66,6 +67,7 @@ internal sealed class RepairPlan
             var s = _order[i];
             if (_ratio[s] >= 0) break;
             if ((Steps[s].Mask & ~cured) == 0) continue;
+            if (_unsolved > 0 && -_ratio[s] * _unsolved < open) break;
             total += CostOf(s, known) * open;
             cured |= Steps[s].Mask;
             open = 0;
@@ -73,6 +75,11 @@ internal sealed class RepairPlan
             {
                 if ((_faultsOf[k] & ~cured) != 0 || _unlisted[k]) open += weights[k];
             }
+        }
+
+        for (var k = 0; k < weights.Length; k++)
+        {
+            if ((_faultsOf[k] & ~cured) != 0 && !_unlisted[k]) total += weights[k] * _unsolved;
         }
 
         return total;

@@ -28,6 +28,7 @@ internal static class Rules
         if (!now.OnSite) return check.Needs == CheckNeeds.None;
         if (check.Id == TestRun && now.Epoch == 0) return false;
         if (check.Kind == CheckKind.Ask && check.Signs.All(s => catalogue.Checks.Any(c => c.Kind == CheckKind.Look && c.Signs.Contains(s)))) return false;
+        if (check.Kind == CheckKind.Look && check.Signs.Count > 2 && 2 * check.Signs.Count(now.Sees) > check.Signs.Count) return false;
         if (check.Needs.HasFlag(CheckNeeds.Burning) && !now.CanBurn) return false;
         return !Resets.Contains(check.Id) || CauseLookedFor(now);
     }
@@ -37,8 +38,10 @@ internal static class Rules
     {
         if (!now.OnSite) return false;
         if (Resets.Contains(ActionList.CureOf(fault.Id)) && !CauseLookedFor(now)) return false;
-        var shown = catalogue.Checks.Where(c => fault.ProvedBy.Contains(c.Id) || fault.Remedy.Kind != RemedyKind.Replace && c.Kind != CheckKind.Ask && Confirmation.Shows(c, fault, catalogue)).ToList();
-        return shown.Count == 0 ? fault.Remedy.Kind != RemedyKind.Replace : shown.Any(now.HasDone);
+        if (fault.ProvedBy.Any(id => catalogue.Check(id) is { } check && now.HasDone(check))) return true;
+        if (fault.Remedy.Kind == RemedyKind.Replace) return false;
+        var telling = Confirmation.Telling(fault, catalogue);
+        return telling.Count == 0 && fault.ProvedBy.Count == 0 || telling.Any(now.Sees);
     }
 
     /// <summary>True when a limit has probably opened and nobody has looked yet for what made it hot.</summary>

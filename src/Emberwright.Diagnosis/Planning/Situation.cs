@@ -26,6 +26,10 @@ public sealed record Situation(
     /// <param name="action">Id of the action.</param>
     public bool HasDone(string action) => Evidence.OfType<ActionEvidence>().Any(e => e.Action == action);
 
+    /// <summary>True when a sign is known as of now.</summary>
+    /// <param name="sign">Id of the sign.</param>
+    public bool Sees(string sign) => Evidence.OfType<SignEvidence>().Any(e => e.Sign == sign && e.Epoch == Epoch);
+
     /// <summary>True when everything a check would show is already known as of now.</summary>
     /// <param name="check">The check.</param>
     public bool Knows(Check check)

@@ -26,7 +26,7 @@ internal static class Answers
             Out("weather", "in wind, frost or snow", .06, ["wind", "storm", "snow", "frost", "rain"], ["when it is windy", "in the wind", "when the wind", "when it storms", "after the snow", "when it rains"]),
             Out("automatic-only", "only on its thermostat", .06, ["automatic", "thermostat"], ["in automatic", "in manual it runs", "manual works", "in manual runs"])),
 
-        Stated("hopper-filled", "Is the hopper filled?", ["hopper filled", "pellets in the hopper", "fuel in the hopper", "hopper full"],
+        Stated("hopper-filled", "Is the hopper filled?", ["hopper filled", "pellets in the hopper", "fuel in the hopper", "hopper full", "hopper"],
             Out("yes", "yes", .96, ["yes", "full", "three quarter", "half", "plenty"], ["hopper is full", "hopper is three quarters full", "plenty of pellets in"]),
             Out("no", "no", .04, ["no", "empty", "nearly empty", "low"], ["hopper is empty", "hopper was empty"])),
         Stated("lid-shut", "Are lid and doors shut?", ["lid shut", "lid closed", "doors shut", "door shut", "lid and doors"],

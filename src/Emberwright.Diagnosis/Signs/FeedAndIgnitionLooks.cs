@@ -8,7 +8,7 @@ internal static class FeedAndIgnitionLooks
     public static IReadOnlyList<Sign> Signs { get; } =
     [
         Stated("hopper", "Hopper?", ["hopper"],
-            Out("fuel", "fuel over the auger", .93, ["fuel", "full", "pellets", "half"]),
+            Out("fuel", "fuel over the auger", .93, ["fuel over", "covers the auger", "level", "pellets over"]),
             Out("empty", "empty", .035, ["empty", "no pellets"], ["hopper is empty"]),
             Out("hollow", "a hollow over the auger", .035, ["hollow", "hole", "bridge", "funnel", "tunnel"], ["bridged over the auger"])),
         Stated("feed-pulse", "What does the feed motor do in each pulse?", ["feed motor in each pulse", "feed motor", "auger motor", "auger", "at start"],

@@ -12,7 +12,7 @@ internal static class NoiseAndSmell
             Out("squeal", "a squeal", .04, ["squeal", "squeak", "screech"], ["squealing", "squeaking", "screeching"]),
             Out("rattle", "a rattle", .03, ["rattle", "vibrate", "buzz"], ["rattling"]),
             Out("grind", "grinding", .03, ["grind", "scrape", "crunch"], ["grinding"]),
-            Out("click", "clicking or clunking", .05, ["click", "clunk", "tick", "knock"], ["clicking", "it clunks", "clunking"]),
+            Out("click", "clicking or clunking", .05, ["click", "clunk", "tick", "knock"], ["clicking noise", "it clicks", "it clunks", "clunking"]),
             Out("hum", "a hum", .03, ["hum", "drone"], ["humming"]),
             Out("thump", "a thump when it lights", .01, ["thump", "boom", "puff", "bang at start"], ["lights with a thump", "lights with a bang", "boom when it lights"]),
             Out("gurgle", "gurgling", .02, ["gurgle", "bubble"], ["gurgling"]),

@@ -32,7 +32,15 @@ public static class SensorReadings
         ArgumentNullException.ThrowIfNull(evidence);
         ArgumentNullException.ThrowIfNull(stove);
         var readings = evidence.OfType<ReadingEvidence>().ToList();
-        return [.. evidence.Select(e => e is ReadingEvidence r && Judge(r, readings, stove) is { } sign ? new SignEvidence(r.Id, r.Epoch, sign.Sign, sign.Outcome) : e)];
+        return [.. evidence.SelectMany(e => e is ReadingEvidence r ? Judged(r, readings, evidence, stove) : [e])];
+    }
+
+    private static IEnumerable<Evidence> Judged(ReadingEvidence reading, List<ReadingEvidence> readings, IReadOnlyList<Evidence> all, StoveCase stove)
+    {
+        if (Judge(reading, readings, stove) is { } own) return [new SignEvidence(reading.Id, reading.Epoch, own.Sign, own.Outcome)];
+        if (SurroundingReadings.Judge(reading, readings, stove) is not { } sign) return [reading];
+        var judged = new SignEvidence(reading.Id, reading.Epoch, sign.Sign, sign.Outcome);
+        return !SurroundingReadings.IsKept(reading) ? [judged] : all.Contains(judged) ? [reading] : [reading, judged];
     }
 
     private static SignOutcome? Judge(ReadingEvidence reading, List<ReadingEvidence> all, StoveCase stove) =>

@@ -7,7 +7,7 @@ public static class SignList
     public static IReadOnlyList<Sign> All { get; } =
     [
         ComplaintSign.Sign, .. Answers.Signs, .. AirLooks.Signs, .. SealLooks.Signs, .. FeedAndIgnitionLooks.Signs,
-        .. BlowerAndElectricLooks.Signs, .. NoiseAndSmell.Signs, .. Tries.Signs, .. WaterLooks.Signs,
+        .. BlowerAndElectricLooks.Signs, .. NoiseAndSmell.Signs, .. Tries.Signs, .. WaterLooks.Signs, .. ReadingSigns.Signs,
     ];
 
     /// <summary>The signs that can be had on a pattern.</summary>

@@ -6,6 +6,7 @@ namespace Emberwright.Stove.Controls;
 /// What every electrical reading on a wiring should be. A reading's place is a component (volts across it, its current,
 /// its resistance alone with the plug out) or a test point (volts to neutral or to board common).
 /// </summary>
+/// Volts and amps of a circulating pump are read while it is called, on a cold stove in its test mode.
 /// <param name="wiring">The circuit.</param>
 /// <param name="meter">The meter it is read with.</param>
 public sealed class ElectricalReadings(Wiring wiring, Meter meter)
@@ -50,6 +51,8 @@ public sealed class ElectricalReadings(Wiring wiring, Meter meter)
     public double Predict(Observable observable, ReadOnlySpan<string> openSwitches, ReadOnlySpan<CircuitChange> changes)
     {
         var state = wiring.In(observable.Measure == Measure.Resistance ? Operation.Unplugged : Operations.Of(observable.Condition));
+        if (observable.Place == ComponentIds.CirculatingPump && observable.Measure != Measure.Resistance)
+            state = state with { Calls = state.Calls | BoardCalls.Pump };
         ulong open = 0;
         foreach (var id in openSwitches) open |= wiring.Bit(id);
         return Predict(observable.Measure, observable.Place, state with { Positions = state.Positions.Opened(open) }, changes);

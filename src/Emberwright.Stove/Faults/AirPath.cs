@@ -182,7 +182,7 @@ internal static class AirPath
             Origin = Origins.Practice,
             Symptoms =
             [
-                .. Says((PowerCutSmoke, .9), (CoAlarm, .05)),
+                .. Says((PowerCutSmoke, .9), (CoAlarm, .05)), new("room-monoxide", "none", .97),
                 new("vent-route", "flat", .97), new("power", "cut", .9), new("backup", "none", .9),
             ],
             Remedy = new(RemedyKind.Advise, "Nothing is broken: a rise in the vent or a backup supply with a suitable waveform; a CO alarm in the room.",

@@ -58,11 +58,12 @@ internal static class Electrical
             Shifts = [new(Parameter.Supply, -0.15, 0.05)],
             Symptoms =
             [
-                .. Says((NoLight, .35), (StopsProving, .25), (NoFeed, .1), (StopsLater, .08), (LazyFlame, .08)),
+                .. Says((NoLight, .35), (StopsProving, .25), (NoFeed, .1), (StopsLater, .08), (LazyFlame, .08)), new("supply-idle", "low", .4), new("supply-loaded", "low", .9), new("panel-volts", "low", .3),
                 new("happens", "evenings-load", .7), new("own-socket", "shared", .7), new("lead", "thin-or-warm", .65), new("combustion-blower-run", "slow", .5), new("igniter-glow", "dull", .5),
                 new("light-dims", "dims", .6),
             ],
             Remedy = new(RemedyKind.Advise, "A socket of its own without an extension lead; low voltage at the panel is the supplier's.", 6, 0, [Cautions.Licensed]),
+            ProvedBy = ["supply-voltage-loaded", "look-lead"],
         },
         new()
         {

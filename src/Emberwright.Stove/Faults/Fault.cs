@@ -46,7 +46,8 @@ public sealed record Fault
     public IReadOnlyList<Cause> CausedBy { get; init; } = [];
 
     /// <summary>
-    /// Ids of checks of which one must have been done before a part is replaced for this fault. Empty when nothing is replaced.
+    /// Ids of checks of which one must have been done before a part is replaced for this fault, or before another remedy where
+    /// no sign shows it plainly. Never empty when a part is replaced.
     /// </summary>
     public IReadOnlyList<string> ProvedBy { get; init; } = [];
 

@@ -19,7 +19,7 @@ internal static class Interlocks
             Shifts = [new(Parameter.SensedPressure, -4, 0.8)],
             Symptoms =
             [
-                .. Says((NoFeed, .8), (StopsProving, .1), (AlarmShown, .06)),
+                .. Says((NoFeed, .8), (StopsProving, .1), (AlarmShown, .06)), new("feed-pulse", "still", .9),
                 new("hose", "off", .6), new("hose", "cracked", .37), new("onset", "sudden", .5), new("onset", "after-work", .35), new("code", "low-draught", .5),
             ],
             Remedy = new(RemedyKind.Adjust, "Refit the hose, cut back or renew a cracked end; heat-proof hose of the same bore.", 4, 3, [Cautions.HoseOff]),
@@ -35,7 +35,7 @@ internal static class Interlocks
             Shifts = [new(Parameter.SensedPressure, -3, 0.9)],
             Symptoms =
             [
-                .. Says((NoFeed, .6), (StopsProving, .3), (AlarmShown, .05)),
+                .. Says((NoFeed, .6), (StopsProving, .3), (AlarmShown, .05)), new("feed-pulse", "still", .8),
                 new("hose-bore", "blocked", .93), new("onset", "gradual", .35), new("code", "low-draught", .5),
             ],
             Remedy = new(RemedyKind.Clean, "Take the hose off the switch, clear tap and hose, refit.", 6, 0, [Cautions.HoseOff]),
@@ -148,6 +148,7 @@ internal static class Interlocks
                 new("pump-seized", 6), new("pump-dead", 6), new("air-lock", 6),
             ],
             Remedy = new(RemedyKind.Reset, "Find why it got hot first; then press the reset, hear it click, and watch its place warm up on high.", 3, 0, [Cautions.FindWhy, Cautions.NoBridge]),
+            ProvedBy = ["high-limit-voltage", "high-limit-ohms"],
         },
         new()
         {
@@ -184,6 +185,7 @@ internal static class Interlocks
             ],
             Remedy = new(RemedyKind.Adjust, "Straighten lid or hinge so that it presses the plunger home; replace a switch that stays open when pressed.",
                 12, 12, [Cautions.NoBridge]),
+            ProvedBy = ["lid-switch-voltage", "lid-plunger", "look-lid"],
         },
         new()
         {
@@ -201,6 +203,7 @@ internal static class Interlocks
                 new("door-plunger", "feeds", .85), new("latch", "loose", .3), new("onset", "sudden", .6), new("code", "door", .6),
             ],
             Remedy = new(RemedyKind.Adjust, "Set latch and switch so that the shut door presses it home; replace one that stays open.", 12, 12, [Cautions.NoBridge]),
+            ProvedBy = ["door-switch-voltage", "door-plunger"],
         },
         new()
         {

@@ -123,7 +123,7 @@ internal static class Seals
             Shifts = [new(Parameter.ExhaustLeak, 2.2, 0.6)],
             Symptoms =
             [
-                .. Says((SmokeOrSmell, .35), (CoAlarm, .2), (LazyFlame, .15), (StopsProving, .1)),
+                .. Says((SmokeOrSmell, .35), (CoAlarm, .2), (LazyFlame, .15), (StopsProving, .1)), new("warm-air-monoxide", "rise", .8), new("room-monoxide", "rise", .3),
                 new("exchanger-crack", "crack", .85), new("smell", "smoke", .5), new("smell-when", "after-shutdown", .5),
             ],
             Remedy = new(RemedyKind.Advise, "Out of use: exhaust can reach the warm air. Replacement of the body or the stove is the maker's and the owner's decision.",
@@ -157,7 +157,7 @@ internal static class Seals
             Shifts = [new(Parameter.BlowerGasketLeak, 2.5, 0.6)],
             Symptoms =
             [
-                .. Says((SmokeOrSmell, .55), (CoAlarm, .3)),
+                .. Says((SmokeOrSmell, .55), (CoAlarm, .3)), new("room-monoxide", "rise", .8), new("flange-monoxide", "rise", .92),
                 new("pencil-flange", "blown", .92), new("blower-gasket", "torn", .9), new("smell", "smoke", .75),
                 new("onset", "after-work", .5), new("work-done", "service", .5), new("smell-when", "burning", .75), new("happens", "on-high", .35),
             ],
@@ -177,7 +177,7 @@ internal static class Seals
             Shifts = [new(Parameter.VentLeak, 2.5, 0.6)],
             Symptoms =
             [
-                .. Says((SmokeOrSmell, .6), (CoAlarm, .25)),
+                .. Says((SmokeOrSmell, .6), (CoAlarm, .25)), new("room-monoxide", "rise", .75), new("flange-monoxide", "rise", .3),
                 new("pencil-joints", "blown", .92), new("smell", "smoke", .75), new("onset", "after-work", .35), new("smell-when", "burning", .75),
             ],
             Remedy = new(RemedyKind.Adjust, "Take the joint apart, new seal as the vent's listing says, screws or locking bands; smoke pencil after.",
@@ -195,7 +195,7 @@ internal static class Seals
             Shifts = [new(Parameter.VentLeak, 3.5, 0.6)],
             Symptoms =
             [
-                .. Says((SmokeOrSmell, .65), (CoAlarm, .2)),
+                .. Says((SmokeOrSmell, .65), (CoAlarm, .2)), new("room-monoxide", "rise", .8), new("flange-monoxide", "rise", .3),
                 new("tee-cap", "off", .95), new("work-done", "swept", .5), new("onset", "after-work", .6), new("smell-when", "burning", .7),
             ],
             Remedy = new(RemedyKind.Adjust, "Put the cap back with its seal; smoke pencil after.", 5, 4, [Cautions.Monoxide]),

@@ -18,7 +18,7 @@ internal static class SiteAndFuel
             Shifts = [new(Parameter.House, -9, 3.5)],
             Symptoms =
             [
-                .. Says((SmokeOrSmell, .5), (StopsProving, .15), (AlarmShown, .12), (CoAlarm, .08)),
+                .. Says((SmokeOrSmell, .5), (StopsProving, .15), (AlarmShown, .12), (CoAlarm, .08)), new("house-pressure", "deep", .94), new("room-monoxide", "rise", .5),
                 new("happens", "extractor-on", .8), new("extractor", "strong", .75), new("window-open", "better", .9), new("hood-on", "worse", .92), new("smell", "smoke", .6),
             ],
             Remedy = new(RemedyKind.Advise, "No use with the hood until air is supplied: outside air to the stove, an interlock or a window contact; measure with the hood on.",
@@ -35,7 +35,7 @@ internal static class SiteAndFuel
             Origin = Origins.Memory,
             Symptoms =
             [
-                .. Says((SmokeOrSmell, .3), (AlarmShown, .15), (StopsProving, .1), (Due, .2)),
+                .. Says((SmokeOrSmell, .3), (AlarmShown, .15), (StopsProving, .1), (Due, .2)), new("room-monoxide", "rise", .15),
                 new("outside-air", "off", .96), new("onset", "after-work", .35), new("happens", "extractor-on", .4),
             ],
             Remedy = new(RemedyKind.Adjust, "Refit and clamp the outside-air hose; a room-sealed stove without it is not sealed.", 6, 3, []),
@@ -120,7 +120,7 @@ internal static class SiteAndFuel
             BaseRatePercent = 0.5,
             Origin = Origins.Memory,
             Shifts = [new(Parameter.House, -4, 2), new(Parameter.Wind, 4, 3)],
-            Symptoms = [.. Says((SmokeOrSmell, .6), (CoAlarm, .1), (PowerCutSmoke, .15)), new("smell-when", "after-shutdown", .7), new("pencil-intake", "out", .85), new("window-open", "better", .5)],
+            Symptoms = [.. Says((SmokeOrSmell, .6), (CoAlarm, .1), (PowerCutSmoke, .15)), new("room-monoxide", "rise", .2), new("smell-when", "after-shutdown", .7), new("pencil-intake", "out", .85), new("window-open", "better", .5)],
             Remedy = new(RemedyKind.Advise, "Air for the house, rise and insulation for the vent; no use while it draws backwards.", 20, 0, [Cautions.Monoxide]),
             SafetyStop = "reversed-draft",
         },

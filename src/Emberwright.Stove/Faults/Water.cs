@@ -22,7 +22,7 @@ internal static class Water
             Circuit = [new(ComponentIds.CirculatingPump, ComponentState.Stalled)],
             Symptoms =
             [
-                .. Says((Boils, .7), (TripsLimit, .2), (AlarmShown, .05)),
+                .. Says((Boils, .7), (TripsLimit, .2), (AlarmShown, .05)), new("water-heat", "hot", .9),
                 new("pump-feel", "still", .75), new("pump-feel", "hums", .2), new("onset", "season-start", .7), new("noise", "bang", .6), new("return-pipe", "cold", .9),
                 new("safety-thermostat-button", "up", .6), new("code", "over-temperature", .7),
             ],
@@ -39,7 +39,7 @@ internal static class Water
             Origin = Origins.Memory,
             Patterns = Hydronic,
             Circuit = [new(ComponentIds.CirculatingPump, ComponentState.Open)],
-            Symptoms = [.. Says((Boils, .7), (TripsLimit, .2)), new("pump-feel", "still", .95), new("noise", "bang", .6), new("return-pipe", "cold", .9), new("onset", "sudden", .6), new("code", "over-temperature", .7)],
+            Symptoms = [.. Says((Boils, .7), (TripsLimit, .2)), new("water-heat", "hot", .9), new("pump-feel", "still", .95), new("noise", "bang", .6), new("return-pipe", "cold", .9), new("onset", "sudden", .6), new("code", "over-temperature", .7)],
             Remedy = new(RemedyKind.Replace, "Replace the pump once it has its voltage and draws no current.", 45, 160, [Cautions.Water, Cautions.Licensed], 0.2),
             ProvedBy = ["pump-current"],
         },
@@ -53,7 +53,7 @@ internal static class Water
             Origin = Origins.Memory,
             Patterns = Hydronic,
             Circuit = [new(ComponentIds.PumpOutput, ComponentState.Open)],
-            Symptoms = [.. Says((Boils, .7), (TripsLimit, .2)), new("pump-feel", "still", .95), new("return-pipe", "cold", .9), new("noise", "bang", .5), new("board-look", "scorched", .2), new("code", "over-temperature", .7)],
+            Symptoms = [.. Says((Boils, .7), (TripsLimit, .2)), new("water-heat", "hot", .9), new("pump-feel", "still", .95), new("return-pipe", "cold", .9), new("noise", "bang", .5), new("board-look", "scorched", .2), new("code", "over-temperature", .7)],
             Remedy = new(RemedyKind.Replace, "Save the parameters, replace the board once its pump output stays at 0 V while it calls.", 30, 280, [Cautions.MakeSafe], 0.1),
             ProvedBy = ["pump-output-voltage"],
         },
@@ -68,7 +68,7 @@ internal static class Water
             Patterns = Hydronic,
             Symptoms =
             [
-                .. Says((Boils, .8), (TripsLimit, .1), (LittleHeat, .05)),
+                .. Says((Boils, .8), (TripsLimit, .1), (LittleHeat, .05)), new("water-heat", "hot", .85),
                 new("pump-feel", "gurgles", .8), new("work-done", "plumbing", .6), new("onset", "after-work", .6), new("noise", "gurgle", .65), new("return-pipe", "cold", .9), new("bleed", "hiss", .93),
             ],
             Remedy = new(RemedyKind.Adjust, "Cooled: bleed high points and pump, refill to the cold pressure, run and bleed again.", 20, 0, [Cautions.Water]),
@@ -82,7 +82,7 @@ internal static class Water
             BaseRatePercent = 2,
             Origin = Origins.Memory,
             Patterns = Hydronic,
-            Symptoms = [.. Says((Boils, .75), (TripsLimit, .12), (LittleHeat, .08)), new("water-valves", "shut", .93), new("work-done", "plumbing", .55), new("onset", "after-work", .55), new("return-pipe", "cold", .85), new("pump-feel", "flow", .3)],
+            Symptoms = [.. Says((Boils, .75), (TripsLimit, .12), (LittleHeat, .08)), new("water-heat", "hot", .85), new("water-valves", "shut", .93), new("work-done", "plumbing", .55), new("onset", "after-work", .55), new("return-pipe", "cold", .85), new("pump-feel", "flow", .3)],
             Remedy = new(RemedyKind.Adjust, "Open the valves, clean the strainer.", 12, 0, [Cautions.Water]),
         },
         new()
@@ -94,7 +94,7 @@ internal static class Water
             BaseRatePercent = 1.2,
             Origin = Origins.Memory,
             Patterns = Hydronic,
-            Symptoms = [.. Says((LittleHeat, .35), (Boils, .35), (LazyFlame, .05)), new("return-valve", "stuck", .92), new("return-pipe", "cold", .6), new("jacket", "tarry", .5)],
+            Symptoms = [.. Says((LittleHeat, .35), (Boils, .35), (LazyFlame, .05)), new("water-heat", "hot", .4), new("return-valve", "stuck", .92), new("return-pipe", "cold", .6), new("jacket", "tarry", .5)],
             Remedy = new(RemedyKind.Replace, "Replace the valve's cartridge.", 40, 60, [Cautions.Water, Cautions.Licensed], 0.2),
             ProvedBy = ["return-valve-temperatures"],
         },
@@ -145,7 +145,7 @@ internal static class Water
             Origin = Origins.Memory,
             Patterns = Hydronic,
             Circuit = [new(ComponentIds.SafetyThermostat, ComponentState.Open)],
-            Symptoms = [.. Says((TripsLimit, .3), (NoFeed, .25), (AlarmShown, .25), (Boils, .15)), new("safety-thermostat-button", "up", .96), new("code", "over-temperature", .7)],
+            Symptoms = [.. Says((TripsLimit, .3), (NoFeed, .25), (AlarmShown, .25), (Boils, .15)), new("water-heat", "hot", .5), new("safety-thermostat-button", "up", .96), new("code", "over-temperature", .7)],
             CausedBy = [new("pump-seized", 12), new("pump-dead", 12), new("pump-output-dead", 12), new("air-lock", 10), new("water-valve-shut", 10), new("return-valve-bad", 6), new("water-probe-bad", 4)],
             Remedy = new(RemedyKind.Reset, "Prove that the water circulates first; then press the button and watch the water temperature on a test fire.", 3, 0, [Cautions.FindWhy, Cautions.NoBridge, Cautions.Water]),
         },
