@@ -92,13 +92,18 @@ public sealed record Findings(
                 continue;
             }
 
-            var situation = new Situation(evidence, beliefs.Stops, IsOnSite(visit), IsMadeSafe(visit));
+            var situation = new Situation(evidence, beliefs.Stops, IsOnSite(visit), IsMadeSafe(visit), IsConcern(stove, beliefs));
             var next = new Planner(catalogue, Tariff.Default).Next(posterior, situation);
             yield return (progress, new Findings(visit, stove, catalogue, evidence, beliefs, next, problems));
         }
     }
 
     private static Findings Of(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems) => Steps(visit, pattern, problems).Last().Findings!;
+
+    private static bool IsConcern(StoveCase stove, Beliefs beliefs) =>
+        !stove.History.IsService
+        || beliefs.Comparisons.GroupBy(c => c.Band.Observable).Any(same => same.Last().Verdict != Verdict.In)
+        || beliefs.Suspects.Any(s => s.Fault != "nothing" && s.Probability >= Likely);
 
     // Whatever cannot be done over the telephone shows that somebody is there.
     private static bool IsOnSite(Visit visit) => visit.Facts.Any(f => f.Body is SafeBody or ReadingBody or ObservationBody or ActionBody or ProofBody);

@@ -24,9 +24,9 @@ internal sealed class SuspectsCommand(Terminal terminal) : VisitCommand<VisitSet
 
         Terminal.Console.Write(table);
 
-        var areas = NewTable(("area", false), ("restriction as found", false), ("now", false));
+        var areas = NewTable(("area", false), ("restriction, or leak, as found", false), ("now", false));
         foreach (var a in beliefs.Areas)
-            areas.AddRow(Markup.Escape(a.Name), RestrictionWords.Sentence(a.AsFound), RestrictionWords.Sentence(a.Now));
+            areas.AddRow(Markup.Escape(a.Name), RestrictionWords.Sentence(a.Parameter, a.AsFound), RestrictionWords.Sentence(a.Parameter, a.Now));
         Terminal.Console.Write(areas);
 
         foreach (var alike in beliefs.Alike)

@@ -38,7 +38,7 @@ internal static class JsonOf
 
     public static IReadOnlyList<JsonArea> Areas(Findings findings) =>
         [.. findings.Beliefs.Areas.Select(a => new JsonArea(
-            Words.OfParameter(a.Parameter), a.Name, Interval(a.AsFound), Interval(a.Now)))];
+            Words.OfParameter(a.Parameter), a.Name, Interval(a.Parameter, a.AsFound), Interval(a.Parameter, a.Now)))];
 
     public static JsonDoubtful? Doubtful(Findings findings) => findings.Beliefs.Doubtful is { } d
         ? new JsonDoubtful(d.Evidence, d.Words, Rounded(d.Probability))
@@ -98,7 +98,8 @@ internal static class JsonOf
         };
     }
 
-    private static JsonInterval Interval(Interval i) => new(Rounded(i.Low), Rounded(i.Median), Rounded(i.High), RestrictionWords.Of(i.Median));
+    private static JsonInterval Interval(Parameter parameter, Interval i) =>
+        new(Rounded(i.Low), Rounded(i.Median), Rounded(i.High), RestrictionWords.Of(parameter, i.Median));
 
     private static double Rounded(double value) => Math.Round(value, 4);
 }

@@ -50,17 +50,13 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
     public Candidate? BuildWithout(Candidate candidate, int index)
     {
         var faults = candidate.Hypothesis.Faults;
-        Mode? mode;
-        if (index < file.Readings.Count)
-        {
-            mode = library.WithoutReading(faults, index, candidate.Mode);
-        }
-        else
-        {
-            var c = index - file.Readings.Count;
-            mode = candidate.Bounds[c].Margin is null ? candidate.Mode : library.WithoutConditional(faults, file.Conditionals[c], candidate.Mode);
-        }
-        return mode is null ? null : Build(candidate.Hypothesis, mode, candidate.LnAdjustment, null, index, default);
+        var margin = index < file.Readings.Count ? null : file.Conditionals[index - file.Readings.Count];
+        if (margin is not null && candidate.Bounds[index - file.Readings.Count].Margin is null)
+            return Build(candidate.Hypothesis, candidate.Mode, candidate.LnAdjustment, null, index, default);
+
+        // A fit of its own stands in for nothing, so no adjustment goes with it.
+        var mode = margin is null ? library.WithoutReading(faults, index, candidate.Mode) : library.WithoutConditional(faults, margin, candidate.Mode);
+        return mode is null ? null : Build(candidate.Hypothesis, mode, 0, null, index, default);
     }
 
     private Candidate Build(

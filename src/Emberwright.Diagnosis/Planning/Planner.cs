@@ -31,6 +31,7 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     /// <param name="situation">Where the visit stands.</param>
     public NextCheck Next(IPredictive predictive, Situation situation)
     {
+        if (!situation.Concern) return Routine(situation);
         var board = new Board(catalogue, tariff, predictive, situation);
         var all = board.Options().ToList();
         var options = all.Where(o => o.Worth(board.Standing) > LeastWorth || o.LikelyCures).DefaultIfEmpty(all.MinBy(o => o.Total)).OfType<Option>()
@@ -57,6 +58,15 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     /// <summary>While a stop stands, what finds its cause on a cold stove may be done by whoever is there.</summary>
     private static IEnumerable<Option> WithoutFire(IEnumerable<Option> options, Situation situation) =>
         situation.OnSite ? options.Where(o => !o.Needs.HasFlag(CheckNeeds.Burning) && o.Id != Rules.TestRun) : [];
+
+    // With nothing to find out, the work of a service is its next step; after it, proving and sign-off, which are no checks.
+    private NextCheck Routine(Situation situation)
+    {
+        if (situation.Evidence.OfType<ActionEvidence>().Any() || catalogue.Action(ActionList.FullService) is not { } service) return new NextCheck(null, []);
+        var cost = service.Minutes * tariff.PerMinute + service.PartCost;
+        return new NextCheck(
+            new(service.Id, service.Name, cost, service.Minutes, "Nothing is complained of and nothing is out of band: do the service.", cost, service.Cautions), []);
+    }
 
     private RecommendedCheck Recommend(Option option, Board board) => new(
         option.Id, option.Name, option.Cost, option.Minutes, Reasons.For(option, board, catalogue), option.Total, option.Cautions);

@@ -8,8 +8,9 @@ namespace Emberwright.Diagnosis.Planning;
 /// <param name="Stops">Safety stops that stand.</param>
 /// <param name="OnSite">False while only the telephone is at hand.</param>
 /// <param name="MadeSafe">True once the stove is off, cold, unplugged and proved dead (it may be plugged in again for live readings).</param>
+/// <param name="Concern">False on a routine service where nothing is complained of and nothing is out of band.</param>
 public sealed record Situation(
-    IReadOnlyList<Evidence> Evidence, IReadOnlyList<StandingStop> Stops, bool OnSite = true, bool MadeSafe = true)
+    IReadOnlyList<Evidence> Evidence, IReadOnlyList<StandingStop> Stops, bool OnSite = true, bool MadeSafe = true, bool Concern = true)
 {
     private static readonly IReadOnlyList<string> Fireless = [Complaints.Dead, Complaints.NoFeed, Complaints.NoLight, Complaints.AutomaticOnly];
 

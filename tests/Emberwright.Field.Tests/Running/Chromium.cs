@@ -44,6 +44,7 @@ public sealed class Chromium : IAsyncLifetime
             AcceptDownloads = true,
         });
         context.SetDefaultTimeout(60_000);
+        Assertions.SetDefaultExpectTimeout(60_000);
         return new Phone(context, await context.NewPageAsync());
     }
 
