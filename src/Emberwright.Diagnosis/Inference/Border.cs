@@ -64,12 +64,12 @@ internal readonly record struct Border(double LnGain, double LnBest)
             {
                 gamma[s] -= columns[s][i] * mode.Pull(i);
                 weighted[i] = Cholesky.Dot(problem.Readings.Precision.AsSpan(i * count, count), columns[s]);
-                AddScaled(mixed[s], weighted[i], mode.At.Jacobian.AsSpan(i * n, n));
+                Cholesky.AddScaled(mixed[s], weighted[i], mode.At.Jacobian.AsSpan(i * n, n));
             }
             for (var t = 0; t < bends.Length; t++)
             {
                 gamma[s] -= slopes[t] * margins[s][t];
-                AddScaled(mixed[s], bends[t] * margins[s][t], mode.At.MarginJacobian.AsSpan(t * n, n));
+                Cholesky.AddScaled(mixed[s], bends[t] * margins[s][t], mode.At.MarginJacobian.AsSpan(t * n, n));
             }
             for (var r = 0; r <= s; r++)
             {
@@ -110,11 +110,5 @@ internal readonly record struct Border(double LnGain, double LnBest)
         if (Cholesky.Factor(a, m) is not { } tight || Cholesky.Factor(loose, m) is not { } free) return new Border(0, double.PositiveInfinity);
         var gain = 0.5 * Cholesky.Dot(b, tight.Solve(b)) - constant - 0.5 * (tight.LnDeterminant + ln);
         return new Border(gain, Math.Max(gain, 0.5 * Cholesky.Dot(gamma, free.Solve(gamma))));
-    }
-
-    private static void AddScaled(Span<double> target, double factor, ReadOnlySpan<double> row)
-    {
-        if (factor == 0) return;
-        for (var k = 0; k < target.Length; k++) target[k] += factor * row[k];
     }
 }

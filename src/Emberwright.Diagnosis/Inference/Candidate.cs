@@ -35,6 +35,9 @@ internal sealed class Candidate
     /// <summary>For each reading and margin: ln P(it | it is wrong, the rest) − ln P(it | the rest), to first order.</summary>
     public required double[] LnGain { get; init; }
 
+    /// <summary>ln of the factor by which allowing for a wrong piece of evidence raises the weight.</summary>
+    public required double LnDoubt { get; init; }
+
     /// <summary>ln of the unnormalised weight.</summary>
     public required double LnWeight { get; init; }
 

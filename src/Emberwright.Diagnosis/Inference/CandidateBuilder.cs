@@ -50,13 +50,17 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
     public Candidate? BuildWithout(Candidate candidate, int index)
     {
         var faults = candidate.Hypothesis.Faults;
-        var margin = index < file.Readings.Count ? null : file.Conditionals[index - file.Readings.Count];
-        if (margin is not null && candidate.Bounds[index - file.Readings.Count].Margin is null)
-            return Build(candidate.Hypothesis, candidate.Mode, candidate.LnAdjustment, null, index, default);
-
-        // A fit of its own stands in for nothing, so no adjustment goes with it.
-        var mode = margin is null ? library.WithoutReading(faults, index, candidate.Mode) : library.WithoutConditional(faults, margin, candidate.Mode);
-        return mode is null ? null : Build(candidate.Hypothesis, mode, 0, null, index, default);
+        Mode? mode;
+        if (index < file.Readings.Count)
+        {
+            mode = library.WithoutReading(faults, index, candidate.Mode);
+        }
+        else
+        {
+            var c = index - file.Readings.Count;
+            mode = candidate.Bounds[c].Margin is null ? candidate.Mode : library.WithoutConditional(faults, file.Conditionals[c], candidate.Mode);
+        }
+        return mode is null ? null : Build(candidate.Hypothesis, mode, ReferenceEquals(mode, candidate.Mode) ? candidate.LnAdjustment : 0, null, index, default);
     }
 
     private Candidate Build(
@@ -114,6 +118,7 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
             if (i == doubted)
             {
                 ln += Math.Log(epsilon);
+                lnGiven[i] += Math.Log(epsilon);
                 wrong[i] = 1;
                 continue;
             }
@@ -138,6 +143,7 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
             LnGiven = lnGiven,
             Wrong = wrong,
             LnGain = lnGain,
+            LnDoubt = Math.Log(sum),
             LnWeight = ln + Math.Log(sum),
         };
     }

@@ -9,6 +9,8 @@ namespace Emberwright.Diagnosis.Inference;
 /// <summary>One case made ready for inference: its faults, its evidence sorted by kind, its epochs.</summary>
 internal sealed class CaseFile
 {
+    private readonly int[] _curedIn;
+
     private CaseFile(StoveCase stove, IStoveModel model, IReadOnlyList<Fault> faults, EpochPlan plan)
     {
         Stove = stove;
@@ -17,6 +19,7 @@ internal sealed class CaseFile
         Fouling = [.. faults.Where(f => f.Fouling is { } fouling && PriorTable.PatternSd(fouling.Parameter, stove) is not null)];
         Faults = [.. Discrete, .. Fouling];
         Plan = plan;
+        _curedIn = [.. Discrete.Select(f => plan.CuredIn(f.Id))];
     }
 
     /// <summary>The stove.</summary>
@@ -97,6 +100,9 @@ internal sealed class CaseFile
             Readings = ReadingSet.Of(readings), Conditionals = conditionals, Stated = stated, Unused = unused,
         };
     }
+
+    /// <summary>First epoch in which a discrete fault is gone; int.MaxValue when nothing cured it.</summary>
+    public int CuredIn(int fault) => _curedIn[fault];
 
     /// <summary>The discrete faults of a hypothesis that are still there in an epoch.</summary>
     public IReadOnlyList<Fault> Present(int[] faults, int epoch) =>

@@ -10,10 +10,14 @@ namespace Emberwright.Diagnosis.Inference;
 /// </summary>
 internal sealed class ElectricalReading : IConditional
 {
+    /// <summary>Differences of ln probability below this are not worth a fit of their own.</summary>
+    private const double Alike = 0.05;
+
     private readonly ReadingEvidence _reading;
     private readonly ElectricalReadings _circuit;
     private readonly double _actsPa;
     private readonly Dictionary<string, Bound> _bounds = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Bound> _behind = new(StringComparer.Ordinal);
 
     /// <summary>Binds one reading.</summary>
     /// <param name="reading">The reading.</param>
@@ -51,10 +55,18 @@ internal sealed class ElectricalReading : IConditional
         var open = _circuit.Wiring.HasComponent(ComponentIds.VacuumSwitch)
             ? MeterScatter.LnDensity(observable, _reading.Value, _circuit.Predict(observable, [ComponentIds.VacuumSwitch], changes))
             : closed;
-        bound = Math.Abs(closed - open) < 1e-3
-            ? new Bound(key, null, closed)
-            : new Bound($"{closed:R}/{open:R}", new SwitchMargin(_reading.Epoch, observable.Condition, _actsPa, closed, open), 0);
+        bound = Math.Abs(closed - open) < Alike ? new Bound(key, null, closed) : Behind(closed, open);
         _bounds.Add(key, bound);
+        return bound;
+    }
+
+    /// <summary>The reading behind the switch; faults that hardly change it share one margin, so that they share fits.</summary>
+    private Bound Behind(double closed, double open)
+    {
+        var key = FormattableString.Invariant($"{Math.Round(Math.Max(closed, -200) / Alike):0}/{Math.Round(Math.Max(open, -200) / Alike):0}");
+        if (_behind.TryGetValue(key, out var bound)) return bound;
+        bound = new Bound(key, new SwitchMargin(_reading.Epoch, _reading.Observable.Condition, _actsPa, closed, open), 0);
+        _behind.Add(key, bound);
         return bound;
     }
 }

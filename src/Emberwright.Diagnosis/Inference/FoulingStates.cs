@@ -21,11 +21,13 @@ internal sealed class FoulingStates
 
     private readonly double[][] _seen;
     private readonly int[,] _bit;
+    private readonly (ulong[] Sets, int[] OfMask)?[] _sets;
 
     private FoulingStates(double[][] seen, int[,] bit, double[] marginal, ulong[] masks, double[] weights)
     {
         _seen = seen;
         _bit = bit;
+        _sets = new (ulong[], int[])?[bit.GetLength(1)];
         Marginal = marginal;
         Masks = masks;
         Weights = weights;
@@ -42,6 +44,9 @@ internal sealed class FoulingStates
 
     /// <summary>Bit of a fouling fault in an epoch.</summary>
     public int Bit(int fouling, int epoch) => _bit[fouling, epoch];
+
+    /// <summary>The different sets of foulings in an epoch (a bit for each fouling fault), and which of them each mask has.</summary>
+    public (ulong[] Sets, int[] OfMask) In(int epoch) => (_sets[epoch] ??= SetsIn(epoch));
 
     /// <summary>The combination of unknowns whose value, ln of the share left, is compared with the limit.</summary>
     public double[] Seen(int bit) => _seen[bit];
@@ -85,6 +90,23 @@ internal sealed class FoulingStates
         return single && mode.Problem.Layout.Unknowns[only].IsExponential
             ? Skew.Of(-mean, variance, mode.Problem.Layout.Unknowns[only].Sd).Beyond(-limit)
             : Normal.Below((limit - mean) / Math.Sqrt(variance));
+    }
+
+    private (ulong[], int[]) SetsIn(int epoch)
+    {
+        var sets = new List<ulong>();
+        var ofMask = new int[Masks.Length];
+        for (var m = 0; m < ofMask.Length; m++)
+        {
+            ulong set = 0;
+            for (var f = 0; f < _bit.GetLength(0); f++)
+                if (_bit[f, epoch] < 64 && (Masks[m] >> _bit[f, epoch] & 1) != 0) set |= 1UL << f;
+            ofMask[m] = sets.IndexOf(set);
+            if (ofMask[m] >= 0) continue;
+            ofMask[m] = sets.Count;
+            sets.Add(set);
+        }
+        return ([.. sets], ofMask);
     }
 
     private static (ulong[], double[]) Joint(Mode mode, List<double[]> seen, List<double> marginal)

@@ -16,12 +16,22 @@ internal sealed class Layout
     public static readonly int Parameters = Enum.GetValues<Parameter>().Length;
 
     private readonly Contribution[][] _epochs;
+    private readonly Dictionary<(Measure, string), int> _offsets = [];
 
     internal Layout(IReadOnlyList<Unknown> unknowns, Contribution[][] epochs)
     {
         Unknowns = unknowns;
         _epochs = epochs;
+        GaugeScale = IndexOf(UnknownKind.GaugeScale, null);
+        for (var k = 0; k < unknowns.Count; k++)
+            if (unknowns[k] is { Kind: UnknownKind.Offset, Measure: { } measure, Place: { } place }) _offsets.Add((measure, place), k);
     }
+
+    /// <summary>Index of the gauge's scale, or −1.</summary>
+    public int GaugeScale { get; }
+
+    /// <summary>Index of the offset of a measure at a place, or −1.</summary>
+    public int OffsetOf(Measure measure, string place) => _offsets.GetValueOrDefault((measure, place), -1);
 
     /// <summary>One unknown's share in one parameter.</summary>
     internal readonly record struct Contribution(int Parameter, int Unknown, double Factor);

@@ -20,11 +20,14 @@ internal sealed class Marginals
     /// <summary>Index that stands for a cause not listed.</summary>
     public const int Unlisted = -2;
 
-    private const double Least = 1e-6;
+    private const double Least = 1e-5;
+    private const double StandsIn = 0.5;
+    private const double Heavy = 0.01;
 
     private readonly CaseFile _file;
     private readonly CandidateBuilder _builder;
     private readonly Candidate[] _heavy;
+    private readonly HashSet<(Hypothesis, int)> _doubted;
     private readonly Dictionary<int, double[]> _byEpoch = [];
     private readonly Dictionary<(Mode, int, int), double> _oddsWithout = [];
 
@@ -33,7 +36,9 @@ internal sealed class Marginals
     {
         _file = file;
         _builder = builder;
-        _heavy = [.. candidates.Where(c => c.Weight > Least)];
+        // A fit that stands in for a pair, or was only extrapolated, does not say what each piece of evidence does under it.
+        _heavy = [.. candidates.Where(c => c.Weight > Least && Math.Abs(c.LnAdjustment) < StandsIn && (c.Mode.Reliable || c.Weight > Heavy))];
+        _doubted = [.. _heavy.Where(c => c.Doubted >= 0).Select(c => (c.Hypothesis, c.Doubted))];
         foreach (var epoch in new[] { 0, file.Plan.Now }.Distinct()) _byEpoch.Add(epoch, Sum(candidates, epoch));
     }
 
@@ -53,10 +58,12 @@ internal sealed class Marginals
     {
         var most = double.NegativeInfinity;
         foreach (var candidate in _heavy) most = Math.Max(most, Math.Log(candidate.Weight) - candidate.LnGiven[evidence]);
+        // Without this piece a hypothesis and its component that doubts the piece are the same; only one of them counts.
         var (with, all, full, whole) = (0.0, 0.0, 0.0, 0.0);
         foreach (var candidate in _heavy)
         {
-            var weight = candidate.Weight * Math.Exp(-candidate.LnGiven[evidence] - most);
+            var twice = candidate.Doubted != evidence && _doubted.Contains((candidate.Hypothesis, evidence));
+            var weight = twice ? 0 : candidate.Weight * Math.Exp(-candidate.LnGiven[evidence] - most);
             all += weight;
             whole += candidate.Weight;
             if (fault >= _file.FirstFouling)
@@ -110,7 +117,7 @@ internal sealed class Marginals
 
     private bool Has(Candidate candidate, int fault, int epoch) => fault == Unlisted
         ? candidate.IsUnlisted
-        : Array.IndexOf(candidate.Hypothesis.Faults, fault) >= 0 && _file.Plan.CuredIn(_file.Discrete[fault].Id) > epoch;
+        : Array.IndexOf(candidate.Hypothesis.Faults, fault) >= 0 && _file.CuredIn(fault) > epoch;
 
     private static double Past(Candidate candidate, int fouling, int epoch, double[] weights)
     {

@@ -2,7 +2,7 @@
 // Equations:   ln P(y|d) = −Φ(ĉ) − ½ln|2πR| − ½ln|Λ| − ½ln|H| + Σ_a ln S_a;
 //              with Σ = H⁻¹, B = R⁻¹ − R⁻¹JΣJᵀR⁻¹ and u = R⁻¹r̂: leaving reading i out,
 //                ln P(y_i | rest) = ½ln(B_ii/2π) − ½u_i²/B_ii, Δĉ = −ΣJᵀR⁻¹e_i·u_i/B_ii, ΔΣ = +gᵢgᵢᵀ/B_ii;
-//              leaving margin t out, with C = gᵀΣg, C₋ = C/(1 − kC): ln P(t | rest) = ln P_t − ½ℓ′²C₋ − ½ln(1 + kC₋);
+//              leaving margin t out, with C = gᵀΣg, C₋ = C/(1 − kC), z₋ = ẑ − ℓ′C₋: P(t | rest) = ∫ P_t(z)·N(z; z₋, C₋) dz;
 //              if reading i were off by N(0, K): gain = −½ln(1 + K·B_ii) + ½K·u_i²/(1 + K·B_ii).
 // Symbols:     as in Problem; ℓ′, k slope and curvature of the margin's ln P; S_a of Skew.
 // Validity:    near the best point; exact for linear predictions.
@@ -15,6 +15,16 @@ namespace Emberwright.Diagnosis.Inference;
 /// <summary>The posterior of the unknowns under one hypothesis, near its best point, and its evidence.</summary>
 internal sealed class Mode
 {
+    // Abscissas and weights of nine-point Gauss–Hermite quadrature for the standard normal (Abramowitz & Stegun, table 25.10, rescaled).
+    private static readonly double[] Nodes =
+        [-4.512745863399783, -3.205429002856470, -2.076847978677830, -1.023255663789133, 0, 1.023255663789133, 2.076847978677830, 3.205429002856470, 4.512745863399783];
+
+    private static readonly double[] Weights =
+    [
+        2.2345844007746e-5, 2.789141321231769e-3, 4.991640676521788e-2, 2.440975028949394e-1, 4.063492063492064e-1,
+        2.440975028949394e-1, 4.991640676521788e-2, 2.789141321231769e-3, 2.2345844007746e-5,
+    ];
+
     private readonly Problem _problem;
     private readonly double[] _pull;
     private readonly double[] _precision;
@@ -60,8 +70,7 @@ internal sealed class Mode
         {
             var precision = problem.Readings.Precision.AsSpan(i * count, count);
             _pull[i] = Cholesky.Dot(precision, residual);
-            for (var j = 0; j < count; j++)
-                for (var k = 0; k < n; k++) _weighted[i * n + k] += precision[j] * at.Jacobian[j * n + k];
+            for (var j = 0; j < count; j++) Cholesky.AddScaled(_weighted.AsSpan(i * n, n), precision[j], at.Jacobian.AsSpan(j * n, n));
         }
     }
 
@@ -194,11 +203,22 @@ internal sealed class Mode
     /// <summary>A margin at ĉ.</summary>
     public MarginPoint MarginAt(int margin) => Cavity(margin).At;
 
-    /// <summary>ln P(margin | all other evidence).</summary>
+    /// <summary>ln P(margin | all other evidence): the mean of P over what the rest says of z, by nine-point Gauss–Hermite.</summary>
     public double LnGivenMargin(int margin)
     {
         var (cavity, _, at) = Cavity(margin);
-        return at.LnProbability - 0.5 * at.Slope * at.Slope * cavity - 0.5 * Math.Log(1 + at.Curvature * cavity);
+        var z = DeviateAt(margin) - at.Slope * cavity;
+        var sd = Math.Sqrt(cavity);
+        var most = double.NegativeInfinity;
+        Span<double> ln = stackalloc double[Nodes.Length];
+        for (var k = 0; k < ln.Length; k++)
+        {
+            ln[k] = Math.Log(Weights[k]) + _problem.Margins[margin].At(z + sd * Nodes[k]).LnProbability;
+            most = Math.Max(most, ln[k]);
+        }
+        var sum = 0.0;
+        foreach (var l in ln) sum += Math.Exp(l - most);
+        return most + Math.Log(sum);
     }
 
     /// <summary>Mean and variance of a combination g·c of the unknowns without one piece of evidence.</summary>
@@ -242,6 +262,9 @@ internal sealed class Mode
         return sum;
     }
 
+    /// <summary>rᵀR⁻¹r and margins' misfit at the best point: what a further cause could still explain.</summary>
+    public double Unexplained => 2 * At.Misfit;
+
     /// <summary>Σ·g.</summary>
     public double[] Times(ReadOnlySpan<double> g)
     {
@@ -260,10 +283,16 @@ internal sealed class Mode
     {
         var n = Mean.Length;
         var row = At.MarginJacobian.AsSpan(margin * n, n).ToArray();
-        var z = At.Deviates[margin];
-        for (var k = 0; k < n; k++) z += row[k] * (Mean[k] - At.Point[k]);
-        var at = _problem.Margins[margin].At(z);
+        var at = _problem.Margins[margin].At(DeviateAt(margin));
         var c = Cholesky.Dot(row, Times(row));
-        return (c / Math.Max(1 - at.Curvature * c, 1e-6), row, at);
+        return (c / Math.Max(1 - at.Curvature * c, 1e-4), row, at);
+    }
+
+    private double DeviateAt(int margin)
+    {
+        var n = Mean.Length;
+        var z = At.Deviates[margin];
+        for (var k = 0; k < n; k++) z += At.MarginJacobian[margin * n + k] * (Mean[k] - At.Point[k]);
+        return z;
     }
 }

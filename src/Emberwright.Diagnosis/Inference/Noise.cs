@@ -55,7 +55,7 @@ internal static class Noise
     /// <summary>How far a grossly wrong reading lies off, as a standard deviation.</summary>
     public static double Gross(Measure measure, double value) => measure switch
     {
-        Measure.Pressure => 25,
+        Measure.Pressure => 25 + 0.3 * Math.Abs(value),
         Measure.Oxygen or Measure.CarbonDioxide => 4.6,
         Measure.Temperature => 70,
         Measure.CarbonMonoxide => 2,

@@ -143,11 +143,8 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
                 return (1 - margin.Lapse) * Math.Max(above - below, 0) + margin.Lapse / (margin.Cuts.Count + 1);
             }
         }
-        var present = new List<int>();
-        foreach (var fault in scenario.Discrete) present.Add(IndexOf(fault));
-        for (var f = 0; f < file.Fouling.Count; f++)
-            if ((scenario.Fouled >> f & 1) != 0) present.Add(file.FirstFouling + f);
-        return table.Probability(outcome, present.ToArray(), scenario.IsUnlisted);
+        var present = scenario.Discrete.Select(IndexOf).ToArray();
+        return table.Probability(outcome, present, scenario.Fouled, file.FirstFouling, scenario.IsUnlisted);
     }
 
     private (double Mean, double Variance) Electrical(Scenario scenario, Observable observable)

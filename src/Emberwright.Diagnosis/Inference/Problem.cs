@@ -86,7 +86,7 @@ internal sealed class Problem
         switch (observable.Measure)
         {
             case Measure.Pressure:
-                var scale = Layout.IndexOf(UnknownKind.GaugeScale, null);
+                var scale = Layout.GaugeScale;
                 var factor = 1 + point[scale];
                 foreach (ref var slope in row) slope *= factor;
                 row[scale] += value;
@@ -101,7 +101,7 @@ internal sealed class Problem
                 or Measure.Current or Measure.Speed or Measure.Feed or Measure.Duration or Measure.Flow:
                 break;
         }
-        var offset = Layout.IndexOf(UnknownKind.Offset, null, 0, observable.Measure, observable.Place);
+        var offset = Layout.OffsetOf(observable.Measure, observable.Place);
         if (offset < 0) return value;
         row[offset] += 1;
         return value + point[offset];
@@ -176,18 +176,10 @@ internal sealed class Problem
             var pull = Cholesky.Dot(precision, residual);
             misfit += 0.5 * residual[i] * pull;
             weighted.Clear();
-            for (var j = 0; j < count; j++)
-            {
-                var p = precision[j];
-                var other = jacobian.AsSpan(j * n, n);
-                for (var k = 0; k < n; k++) weighted[k] += p * other[k];
-            }
+            for (var j = 0; j < count; j++) Cholesky.AddScaled(weighted, precision[j], jacobian.AsSpan(j * n, n));
             var row = jacobian.AsSpan(i * n, n);
-            for (var k = 0; k < n; k++)
-            {
-                gradient[k] -= row[k] * pull;
-                if (row[k] != 0) AddScaled(curvature.AsSpan(k * n, n), row[k], weighted);
-            }
+            Cholesky.AddScaled(gradient, -pull, row);
+            for (var k = 0; k < n; k++) Cholesky.AddScaled(curvature.AsSpan(k * n, n), row[k], weighted);
         }
     }
 
@@ -210,20 +202,15 @@ internal sealed class Problem
             }
             deviates[m] = margin.Deviate(values[..size], slopes);
             var row = rows.AsSpan(m * n, n);
-            for (var q = 0; q < size; q++) AddScaled(row, slopes[q], each.AsSpan(q * n, n));
+            for (var q = 0; q < size; q++) Cholesky.AddScaled(row, slopes[q], each.AsSpan(q * n, n));
 
             var at = margin.At(deviates[m]);
             misfit -= at.LnProbability;
-            AddScaled(gradient, -at.Slope, row);
+            Cholesky.AddScaled(gradient, -at.Slope, row);
             if (at.Curvature == 0) continue;
             for (var k = 0; k < n; k++)
-                if (row[k] != 0) AddScaled(curvature.AsSpan(k * n, n), at.Curvature * row[k], row);
+                if (row[k] != 0) Cholesky.AddScaled(curvature.AsSpan(k * n, n), at.Curvature * row[k], row);
         }
         return (deviates, rows);
-    }
-
-    private static void AddScaled(Span<double> target, double factor, ReadOnlySpan<double> row)
-    {
-        for (var k = 0; k < target.Length; k++) target[k] += factor * row[k];
     }
 }

@@ -12,6 +12,7 @@ namespace Emberwright.Diagnosis.Inference;
 /// <summary>Works through all hypotheses of a case, slice by slice.</summary>
 internal sealed class Search
 {
+    private const double Negligible = 12;
     private const double Window = 7;
     private const int MostRefits = 32;
     private const int PairsPerSlice = 24;
@@ -68,6 +69,11 @@ internal sealed class Search
             var (i, j) = (hypothesis.Faults[0], hypothesis.Faults[1]);
             singles.TryGetValue(i, out var a);
             singles.TryGetValue(j, out var b);
+            if (a is not null && b is not null && AtMost(hypothesis, a, b, shifts[i].Count > 0 && shifts[j].Count > 0) < best - Negligible)
+            {
+                if (++done % PairsPerSlice == 0) yield return done;
+                continue;
+            }
             var bounds = _library.Bounds(hypothesis.Faults);
             var fromA = a is not null && BoundTable.SameMargins(bounds, a.Bounds);
             var fromB = b is not null && BoundTable.SameMargins(bounds, b.Bounds);
@@ -114,6 +120,21 @@ internal sealed class Search
         }
     }
 
+    /// <summary>
+    /// More than the weight of any pair that two faults can make together: each piece of evidence as the better of the two
+    /// explains it, the readings as the better fit and all that fit leaves unexplained.
+    /// </summary>
+    private double AtMost(Hypothesis hypothesis, Candidate a, Candidate b, bool together)
+    {
+        var ln = hypothesis.LnPrior + Math.Max(a.Mode.LnEvidence, b.Mode.LnEvidence) + Math.Max(a.LnDoubt, b.LnDoubt);
+        if (together) ln += 0.5 * Math.Min(a.Mode.Unexplained, b.Mode.Unexplained);
+        var readings = _file.Readings.Count;
+        for (var k = 0; k < a.Bounds.Length; k++)
+            ln += a.Bounds[k].Margin is null && b.Bounds[k].Margin is null ? Math.Max(a.LnGiven[readings + k], b.LnGiven[readings + k]) : 0;
+        for (var s = readings + a.Bounds.Length; s < a.LnGiven.Length; s++) ln += Math.Max(a.LnGiven[s], b.LnGiven[s]) + 0.7;
+        return ln;
+    }
+
     private bool LeavesFitAlone(int[] faults) =>
         _library.Shifts(faults).Count == 0 && BoundTable.SameMargins(_library.Bounds(faults), _library.Bounds([]));
 
@@ -126,9 +147,11 @@ internal sealed class Search
         var screened = _builder.Build(hypothesis, start.Mode, border.LnGain, singles: singles);
         if (!(screened.LnWeight - border.LnGain + border.LnBest > best - Window)) return screened;
 
-        if (_library.Extrapolate(hypothesis.Faults, start.Mode) is not { } linear) return screened;
+        // Once the stove has been solved under the pair, the screen's estimate counts no more.
+        if (_library.Extrapolate(hypothesis.Faults, start.Mode) is not { } linear)
+            return _builder.Build(hypothesis, start.Mode, Math.Min(border.LnGain, 0), singles: singles);
         var candidate = _builder.Build(hypothesis, linear);
-        if (!(candidate.LnWeight > best - Window)) return candidate.LnWeight > screened.LnWeight ? candidate : screened;
+        if (!(candidate.LnWeight > best - Window)) return candidate;
         return _library.Fit(hypothesis.Faults, start.Mode) is { } fitted ? _builder.Build(hypothesis, fitted) : candidate;
     }
 

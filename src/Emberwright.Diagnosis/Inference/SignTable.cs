@@ -22,6 +22,7 @@ internal sealed class SignTable
     private readonly double[] _usual;
     private readonly double[] _sound;
     private readonly double[]?[] _ratio;
+    private readonly Dictionary<ulong, double[]> _fouled = [];
 
     /// <summary>Sets up the table.</summary>
     /// <param name="sign">The sign.</param>
@@ -43,21 +44,38 @@ internal sealed class SignTable
 
     /// <summary>P(outcome | these faults and no others).</summary>
     /// <param name="outcome">Index of the outcome.</param>
-    /// <param name="present">Indices of the faults present.</param>
+    /// <param name="discrete">Indices of the discrete faults present.</param>
+    /// <param name="fouled">Foulings past their limits, a bit for each, counted from <paramref name="firstFouling"/>.</param>
+    /// <param name="firstFouling">Index of the first fouling fault.</param>
     /// <param name="somethingWrong">True when something is wrong even if no fault of the list is present.</param>
-    public double Probability(int outcome, ReadOnlySpan<int> present, bool somethingWrong = false)
+    public double Probability(int outcome, ReadOnlySpan<int> discrete, ulong fouled = 0, int firstFouling = 0, bool somethingWrong = false)
     {
         var k = _usual.Length;
         Span<double> weight = stackalloc double[k];
-        (present.IsEmpty && !somethingWrong ? _sound : _usual).CopyTo(weight);
-        foreach (var fault in present)
+        (discrete.IsEmpty && fouled == 0 && !somethingWrong ? _sound : WithFouling(fouled, firstFouling)).CopyTo(weight);
+        foreach (var fault in discrete)
         {
             if (_ratio[fault] is not { } ratio) continue;
-            for (var o = 0; o < k; o++) weight[o] *= ratio[o];
+            for (var o = 0; o < weight.Length; o++) weight[o] *= ratio[o];
         }
         var sum = 0.0;
         foreach (var w in weight) sum += w;
         return (1 - Lapse) * weight[outcome] / sum + Lapse / k;
+    }
+
+    /// <summary>Unnormalised weights under a set of foulings, kept for the next hypothesis.</summary>
+    private double[] WithFouling(ulong fouled, int firstFouling)
+    {
+        if (fouled == 0) return _usual;
+        if (_fouled.TryGetValue(fouled, out var weights)) return weights;
+        weights = (double[])_usual.Clone();
+        for (var f = 0; fouled >> f != 0; f++)
+        {
+            if ((fouled >> f & 1) == 0 || _ratio[firstFouling + f] is not { } ratio) continue;
+            for (var o = 0; o < weights.Length; o++) weights[o] *= ratio[o];
+        }
+        _fouled.Add(fouled, weights);
+        return weights;
     }
 
     private double[] Sound()

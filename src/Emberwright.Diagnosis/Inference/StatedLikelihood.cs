@@ -45,8 +45,7 @@ internal sealed class StatedLikelihood
     {
         var signs = file.Stated;
         var each = new double[signs.Count][];
-        var known = new Dictionary<ulong, double>();
-        Span<int> present = stackalloc int[faults.Length + file.Fouling.Count];
+        Span<int> present = stackalloc int[faults.Length];
         for (var s = 0; s < signs.Count; s++)
         {
             var (evidence, table, outcome) = signs[s];
@@ -55,28 +54,15 @@ internal sealed class StatedLikelihood
                 each[s] = again;
                 continue;
             }
-            var p = each[s] = new double[states.Masks.Length];
-            known.Clear();
-            for (var m = 0; m < p.Length; m++)
-            {
-                ulong local = 0;
-                for (var f = 0; f < file.Fouling.Count; f++)
-                {
-                    var bit = states.Bit(f, evidence.Epoch);
-                    if (bit < 64 && (states.Masks[m] >> bit & 1) != 0) local |= 1UL << f;
-                }
-                if (!known.TryGetValue(local, out var probability))
-                {
-                    var count = 0;
-                    foreach (var fault in faults)
-                        if (file.Plan.CuredIn(file.Discrete[fault].Id) > evidence.Epoch) present[count++] = fault;
-                    for (var f = 0; f < file.Fouling.Count; f++)
-                        if ((local >> f & 1) != 0) present[count++] = file.FirstFouling + f;
-                    probability = table.Probability(outcome, present[..count], unlisted);
-                    known.Add(local, probability);
-                }
-                p[m] = probability;
-            }
+            var count = 0;
+            foreach (var fault in faults)
+                if (file.CuredIn(fault) > evidence.Epoch) present[count++] = fault;
+            var (sets, ofMask) = states.In(evidence.Epoch);
+            var bySet = new double[sets.Length];
+            for (var k = 0; k < sets.Length; k++)
+                bySet[k] = table.Probability(outcome, present[..count], sets[k], file.FirstFouling, unlisted);
+            var p = each[s] = new double[ofMask.Length];
+            for (var m = 0; m < p.Length; m++) p[m] = bySet[ofMask[m]];
         }
         return Combine(WithCauses(file, faults, states), each);
     }
@@ -130,7 +116,7 @@ internal sealed class StatedLikelihood
     {
         if (singles is not ({ } a, { } b)) return null;
         var (i, j) = (a.Hypothesis.Faults[0], b.Hypothesis.Faults[0]);
-        if (file.Plan.CuredIn(file.Discrete[i].Id) <= sign.Evidence.Epoch || file.Plan.CuredIn(file.Discrete[j].Id) <= sign.Evidence.Epoch) return null;
+        if (file.CuredIn(i) <= sign.Evidence.Epoch || file.CuredIn(j) <= sign.Evidence.Epoch) return null;
         if (ReferenceEquals(a.States, states) && !sign.Table.Concerns(j)) return a.Stated.Each[index];
         if (ReferenceEquals(b.States, states) && !sign.Table.Concerns(i)) return b.Stated.Each[index];
         return null;
