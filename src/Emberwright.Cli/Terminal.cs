@@ -20,6 +20,23 @@ internal sealed class Terminal(TextReader input, TextWriter output, TextWriter e
         System.Console.In, System.Console.Out, System.Console.Error,
         !System.Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")));
 
+    /// <summary>Writes a file.</summary>
+    /// <param name="path">Where.</param>
+    /// <param name="bytes">Its content.</param>
+    /// <param name="option">The option that named it.</param>
+    /// <exception cref="OutputException">It cannot be written there.</exception>
+    public static void Write(string path, byte[] bytes, string option)
+    {
+        try
+        {
+            File.WriteAllBytes(path, bytes);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new OutputException($"{path}: cannot be written ({e.Message.TrimEnd('.')}). Name a file in a folder that exists with {option}.", e);
+        }
+    }
+
     private static IAnsiConsole Make(TextWriter output, bool colour)
     {
         var console = AnsiConsole.Create(new AnsiConsoleSettings

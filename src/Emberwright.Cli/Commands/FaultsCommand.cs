@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Text.Json;
 using Emberwright.Cli.Json;
 using Emberwright.Stove;
+using Emberwright.Stove.Controls.Sequence;
 using Emberwright.Stove.Faults;
 using Emberwright.Visits.Journal;
 using Spectre.Console;
@@ -40,7 +41,7 @@ internal sealed class FaultsCommand(Terminal terminal) : Command<FaultsCommand.S
     {
         var area = EnumWords.Find<Area>(settings.Area);
         var faults = (settings.Pattern is { } pattern ? FaultList.On(pattern) : FaultList.All).Where(f => area is null || f.Area == area).ToList();
-        if (settings.Json) WriteJson(faults);
+        if (settings.Json) WriteJson(faults, settings.Pattern);
         else WriteText(faults);
         return ExitCodes.Ok;
     }
@@ -60,7 +61,10 @@ internal sealed class FaultsCommand(Terminal terminal) : Command<FaultsCommand.S
         terminal.Console.WriteLine($"{faults.Count} faults.");
     }
 
-    private void WriteJson(List<Fault> faults) => terminal.Out.WriteLine(JsonSerializer.Serialize(new
+    private void WriteJson(List<Fault> faults, string? pattern)
+    {
+        BurnOdds? Odds(Fault f) => pattern is null ? null : BurnOddsTable.Of(pattern, f.Id);
+        terminal.Out.WriteLine(JsonSerializer.Serialize(new
     {
         faults = faults.Select(f => new
         {
@@ -72,9 +76,12 @@ internal sealed class FaultsCommand(Terminal terminal) : Command<FaultsCommand.S
             patterns = f.Patterns.Count > 0 ? f.Patterns : PatternIds.All,
             changes = f.Shifts.Select(s => new { parameter = EnumWords.Of(s.Parameter), s.Mean, s.Sd }),
             circuit = f.Circuit.Select(c => new { c.Component, state = EnumWords.Of(c.State), c.Factor }),
+            starts = Odds(f)?.Frequency.OrderBy(o => o.Key).ToDictionary(o => EnumWords.Of(o.Key), o => o.Value),
+            alarms = Odds(f)?.Alarms.OrderBy(a => a.Key, StringComparer.Ordinal).ToDictionary(a => a.Key, a => a.Value),
             signs = f.Symptoms.Select(s => new { s.Sign, s.Outcome, s.Probability }),
             remedy = new { kind = EnumWords.Of(f.Remedy.Kind), f.Remedy.Words, f.Remedy.Minutes, f.Remedy.PartCost, f.Remedy.Cautions },
             f.SafetyStop,
         }),
-    }, JsonOf.Options));
+        }, JsonOf.Options));
+    }
 }

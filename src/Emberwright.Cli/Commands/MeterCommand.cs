@@ -1,6 +1,11 @@
 using System.ComponentModel;
+using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using Emberwright.Cli.Json;
+using Emberwright.Reports.FromWiring;
+using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Pictures.Wiring;
 using Emberwright.Stove;
 using Emberwright.Stove.Controls;
 using Emberwright.Stove.Controls.Wirings;
@@ -9,6 +14,7 @@ using Emberwright.Stove.Quantities;
 using Emberwright.Visits.Journal;
 using Spectre.Console;
 using Spectre.Console.Cli;
+using MeterReading = Emberwright.Stove.Controls.MeterReading;
 
 namespace Emberwright.Cli.Commands;
 
@@ -46,12 +52,23 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
         [Description("Every test point to neutral and every component across")]
         public bool All { get; init; }
 
+        [CommandOption("--svg <FILE>")]
+        [Description("Draw the circuit of one load with what stands at each test point, as SVG")]
+        public string? Svg { get; init; }
+
+        [CommandOption("--load <PART>")]
+        [Description("The load whose circuit --svg draws; the feed motor when not given")]
+        public string? Load { get; init; }
+
         [CommandOption("--json")]
         [Description("Write JSON, as docs/json.md describes")]
         public bool Json { get; init; }
     }
 
-    private sealed record Row(string From, string? To, MeterReading Reading);
+    private sealed record Row(string From, string? To, MeterReading Reading)
+    {
+        public MeterReading? Sound { get; init; }
+    }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
@@ -62,11 +79,12 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
             var operation = EnumWords.Find<Operation>(settings.State) ?? throw Refused("--state", settings.State, EnumWords.All<Operation>());
             var changes = settings.Faults.SelectMany(f => Changes(f, wiring)).ToArray();
             var rows = Read(wiring, operation, changes, settings);
-            if (settings.Json) WriteJson(rows);
-            else WriteText(rows);
+            if (settings.Svg is { } file) Terminal.Write(file, Draw(wiring, operation, changes, settings), "--svg");
+            if (settings.Json) WriteJson(wiring, rows);
+            else WriteText(wiring, rows);
             return rows.Exists(r => r.Reading.Refused) ? ExitCodes.Findings : ExitCodes.Ok;
         }
-        catch (Exception e) when (e is InputException or CircuitException)
+        catch (Exception e) when (e is InputException or CircuitException or OutputException)
         {
             terminal.Error.WriteLine(e.Message);
             return ExitCodes.BadInput;
@@ -76,25 +94,48 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
     private static List<Row> Read(Wiring wiring, Operation operation, CircuitChange[] changes, Settings settings)
     {
         var state = wiring.In(operation);
-        var usual = operation == Operation.Unplugged ? MeterFunction.Ohms : MeterFunction.AcVolts;
-        var function = settings.Function is { } knob
+        MeterFunction? asked = settings.Function is { } knob
             ? EnumWords.Find<MeterFunction>(knob) ?? throw Refused("--function", knob, EnumWords.All<MeterFunction>())
-            : usual;
+            : null;
+        var circuit = new ElectricalReadings(wiring, Meter.Ordinary);
+        // Ohms with the plug out; else the kind of volts that the place has.
+        MeterFunction At(string place) => asked ?? (operation == Operation.Unplugged ? MeterFunction.Ohms
+            : circuit.IsMains(place) ? MeterFunction.AcVolts
+            : Thermocouple(wiring, place) ? MeterFunction.DcMillivolts : MeterFunction.DcVolts);
+        Row Between(string from, string to) => Both(from, to, with => Meter.Ordinary.Between(wiring, state, with, At(from), from, to));
+        Row Across(string part) => Both(part, null, with => Meter.Ordinary.Across(wiring, state, with, At(part), part));
+        Row Both(string from, string? to, Func<CircuitChange[], MeterReading> read) =>
+            new(from, to, read(changes)) { Sound = changes.Length == 0 ? null : read([]) };
+
         if (settings.From is { } from)
         {
-            if (settings.To is { } to) return [new(from, to, Meter.Ordinary.Between(wiring, state, changes, function, from, to))];
-            if (wiring.HasComponent(from)) return [new(from, null, Meter.Ordinary.Across(wiring, state, changes, function, from))];
-            if (wiring.HasPoint(from)) return [new(from, Points.Neutral, Meter.Ordinary.Between(wiring, state, changes, function, from, Points.Neutral))];
+            if (settings.To is { } to) return [Between(from, to)];
+            if (wiring.HasComponent(from)) return [Across(from)];
+            if (wiring.HasPoint(from)) return [Between(from, Common(circuit, from))];
             throw Refused("--from", from, string.Join(", ", wiring.TestPoints.Select(p => p.Id).Concat(wiring.Components.Select(c => c.Id))));
         }
 
         var rows = new List<Row>();
-        if (function is not MeterFunction.AcAmps)
-            rows.AddRange(wiring.TestPoints.Where(p => p.Id != Points.Neutral && p.Circuit == SupplyCircuit.Mains)
-                .Select(p => new Row(p.Id, Points.Neutral, Meter.Ordinary.Between(wiring, state, changes, function, p.Id, Points.Neutral))));
-        rows.AddRange(wiring.Components.Where(c => c is not (MainsSupply or EarthConductor))
-            .Select(c => new Row(c.Id, null, Meter.Ordinary.Across(wiring, state, changes, function, c.Id))));
+        if (asked is not MeterFunction.AcAmps)
+            rows.AddRange(wiring.TestPoints.Where(p => p.Id is not (Points.Neutral or Points.BoardCommon)).Select(p => Between(p.Id, Common(circuit, p.Id))));
+        rows.AddRange(wiring.Components.Where(c => c is not (MainsSupply or EarthConductor)).Select(c => Across(c.Id)));
         return rows;
+    }
+
+    private static string Common(ElectricalReadings circuit, string point) => circuit.IsMains(point) ? Points.Neutral : Points.BoardCommon;
+
+    private static bool Thermocouple(Wiring wiring, string place) =>
+        wiring.Components.OfType<Thermocouple>().Any(t => t.Id == place || t.From == place || t.To == place && place != Points.BoardCommon);
+
+    private static byte[] Draw(Wiring wiring, Operation operation, CircuitChange[] changes, Settings settings)
+    {
+        var loads = LoadPath.All(wiring).ToArray();
+        var wanted = settings.Load ?? (loads.Any(l => l.Load.Id == settings.From) ? settings.From! : ComponentIds.FeedMotor);
+        var path = loads.FirstOrDefault(l => l.Load.Id == wanted) ?? throw Refused("--load", wanted, string.Join(", ", loads.Select(l => l.Load.Id)));
+        var to = settings.To ?? path.Load.To;
+        var leads = settings.From is { } from && path.Points.Contains(from) && path.Points.Contains(to) && from != to ? (from, to) : ((string, string)?)null;
+        var picture = new CircuitPicture(path, operation) { Supposed = [.. changes], Leads = leads };
+        return Encoding.UTF8.GetBytes(SvgWriter.Alone(WiringPicture.Draw(picture.Input())));
     }
 
     private static IEnumerable<CircuitChange> Changes(string words, Wiring wiring)
@@ -111,32 +152,56 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
         return fault.Circuit.Where(c => wiring.HasComponent(c.Component));
     }
 
-    private void WriteText(List<Row> rows)
+    private void WriteText(Wiring wiring, List<Row> rows)
     {
         foreach (var caution in rows.Select(r => r.Reading.Caution).Where(c => c is not null).Distinct())
             terminal.Console.WriteLine($"Caution: {caution}");
-        var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns(new TableColumn("from, or across"), new TableColumn("to"), new TableColumn("shows").RightAligned(), new TableColumn("note"));
-        foreach (var (from, to, reading) in rows)
-            table.AddRow(from, to ?? "", reading.Refused ? "refused" : Markup.Escape(Shown(reading)), Markup.Escape(reading.Note ?? ""));
-        terminal.Console.Write(table);
+        var faulty = rows.Exists(r => r.Sound is not null);
+        foreach (var (title, group) in new[] { ("Test points", rows.Where(r => r.To is not null)), ("Across the part; ohms with its leads off", rows.Where(r => r.To is null)) })
+        {
+            if (!group.Any()) continue;
+            var table = new Table { Border = TableBorder.Simple, Title = new TableTitle(title) };
+            table.AddColumns(new TableColumn("no.").RightAligned(), new TableColumn("id"), new TableColumn("what"), new TableColumn("to"), new TableColumn("shows").RightAligned());
+            if (faulty) table.AddColumn(new TableColumn("sound").RightAligned());
+            table.AddColumn("note");
+            foreach (var row in group)
+            {
+                List<string> cells = [Number(wiring, row.From)?.ToString(CultureInfo.InvariantCulture) ?? "", row.From, Name(wiring, row.From), row.To ?? "", Shown(row.Reading)];
+                if (faulty) cells.Add(row.Sound is { } sound && Shown(sound) != Shown(row.Reading) ? Shown(sound) : "same");
+                table.AddRow([.. cells.Append(row.Reading.Note ?? "").Select(Markup.Escape)]);
+            }
+
+            terminal.Console.Write(table);
+        }
     }
+
+    private static string Name(Wiring wiring, string place) =>
+        wiring.HasComponent(place) ? wiring[place].Name : wiring.TestPoints[wiring.PointIndex(place)].Name;
+
+    private static int? Number(Wiring wiring, string place) =>
+        wiring.HasComponent(place) ? null : wiring.TestPoints[wiring.PointIndex(place)].Number;
 
     private static string Shown(MeterReading reading)
     {
-        var step = reading.Value < 10 ? 0.01 : reading.Value < 100 ? 0.1 : 1;
+        if (reading.Refused) return "refused";
+        if (reading.Function == MeterFunction.DcMillivolts) return $"{QuantityFormat.Number(reading.Value * 1000, 0.1)} mV";
+        var size = Math.Abs(reading.Value);
+        var step = size < 10 ? 0.01 : size < 100 ? 0.1 : 1;
         return QuantityFormat.In(reading.Value, MeasureUnits.Of(reading.Measure), step);
     }
 
-    private void WriteJson(List<Row> rows) => terminal.Out.WriteLine(JsonSerializer.Serialize(new
+    private void WriteJson(Wiring wiring, List<Row> rows) => terminal.Out.WriteLine(JsonSerializer.Serialize(new
     {
         readings = rows.Select(r => new
         {
             r.From,
             r.To,
+            point = Number(wiring, r.From),
+            name = Name(wiring, r.From),
             quantity = MeasureUnits.Name(r.Reading.Measure),
             function = EnumWords.Of(r.Reading.Function),
             value = double.IsFinite(r.Reading.Value) ? r.Reading.Value : (double?)null,
+            sound = r.Sound is { } sound && double.IsFinite(sound.Value) ? sound.Value : (double?)null,
             open = double.IsPositiveInfinity(r.Reading.Value),
             unit = new Shown(r.Reading.Measure, UnitSystem.Si).Symbol,
             tolerance = r.Reading.Tolerance,

@@ -26,14 +26,7 @@ internal sealed class ReportCommand(Terminal terminal) : VisitCommand<ReportSett
     {
         var pdf = ReportPdf.Render(VisitReport.Of(findings.Visit, findings.Beliefs, Engine.Version, settings.System, _ => []), settings.Format);
         var path = settings.Output ?? Path.ChangeExtension(settings.File == VisitSettings.StandardInput ? "report" : Path.GetFileName(settings.File), ".pdf");
-        try
-        {
-            File.WriteAllBytes(path, pdf);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new OutputException($"{path}: cannot be written ({e.Message.TrimEnd('.')}). Name a file in a folder that exists with -o.", e);
-        }
+        Terminal.Write(path, pdf, "-o");
 
         return new ReportDocument
         {

@@ -51,6 +51,7 @@ public static class VisitReport
             Site = [.. SiteLines(visit)],
             ProfileFound = ProfileOf(visit, beliefs, Phase.AsFound, shownFirst, units),
             ProfileLeft = ProfileOf(visit, beliefs, Phase.AsLeft, shownFirst, units),
+            Circuits = VisitWiring.Of(visit),
             Areas = [.. AreaChanges.Of(beliefs, visit.Epoch > 0)],
             Readings = [.. FigureRows.Readings(visit, beliefs)],
             Suspects = [.. FigureRows.Suspects(beliefs, visit.Epoch > 0)],

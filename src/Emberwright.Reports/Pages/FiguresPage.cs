@@ -11,6 +11,7 @@ namespace Emberwright.Reports.Pages;
 internal static class FiguresPage
 {
     private const double Gutter = 22;
+    private const double CircuitScale = 0.6;
 
     public static void Put(Flow flow, ReportInput input, ReportPictures pictures, PageFormat format, FigureType type)
     {
@@ -29,6 +30,7 @@ internal static class FiguresPage
         var areas = FigureBlocks.Areas(input, half, type);
         var beside = pictures.Profiles.Length == 1;
         Profiles(flow, input, pictures, measure, half, type, beside ? areas : []);
+        Circuits(flow, pictures, measure, half, type);
         flow.Space(6);
         Columns(flow, half,
         [
@@ -65,6 +67,18 @@ internal static class FiguresPage
         if (ReportPictures.HasLast(input)) key += " Hollow bar: last visit.";
         if (ReportPictures.Supposition(input) is { } supposed) key += $" Dashed: {supposed}.";
         flow.Put([.. Print.Paragraph(key, measure, type.Fine)]);
+    }
+
+    private static void Circuits(Flow flow, ReportPictures pictures, double measure, double half, FigureType type)
+    {
+        if (pictures.Circuits.IsEmpty) return;
+        flow.Space(6);
+        flow.PutSideBySide([.. pictures.Circuits.Select((scene, i) => (i * (half + Gutter), (IReadOnlyList<Strip>)
+        [
+            type.Heading(scene.Title, half),
+            Print.Picture(scene, half, CircuitScale),
+        ]))]);
+        flow.Put([.. Print.Paragraph("Down: the way of the current. Right: volts. Diamond: not as expected. A step of the whole supply is where the circuit is open.", measure, type.Fine)]);
     }
 
     // The first block stands left; the rest go where the columns come out most nearly level, each column in order.

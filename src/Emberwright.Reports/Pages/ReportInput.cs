@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
 using Emberwright.Reports.Pictures.Profile;
+using Emberwright.Reports.Pictures.Wiring;
 using Emberwright.Stove;
 using Emberwright.Stove.Quantities;
 
@@ -86,6 +87,9 @@ public sealed record ReportInput
 
     /// <summary>Where limits and healthy figures come from.</summary>
     public ImmutableArray<string> Sources { get; init; } = [];
+
+    /// <summary>Circuits on which something was read; empty when nothing was.</summary>
+    public ImmutableArray<WiringInput> Circuits { get; init; } = [];
 
     /// <summary>Photos, with what they show.</summary>
     public ImmutableArray<ReportPhoto> Photos { get; init; } = [];

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
 using Emberwright.Reports.Pictures.Profile;
+using Emberwright.Reports.Pictures.Wiring;
 using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Reports.Pages;
@@ -10,7 +11,9 @@ namespace Emberwright.Reports.Pages;
 /// <param name="Profiles">The profiles with axes and ledger, on one scale.</param>
 /// <param name="ProfileTitles">Their titles.</param>
 /// <param name="Areas">Areas before and after.</param>
-internal sealed record ReportPictures(Scene? Pair, ImmutableArray<Scene> Profiles, ImmutableArray<string> ProfileTitles, Scene? Areas)
+/// <param name="Circuits">Circuits on which something was read.</param>
+internal sealed record ReportPictures(
+    Scene? Pair, ImmutableArray<Scene> Profiles, ImmutableArray<string> ProfileTitles, Scene? Areas, ImmutableArray<Scene> Circuits)
 {
     public static ReportPictures Draw(ReportInput input)
     {
@@ -21,7 +24,8 @@ internal sealed record ReportPictures(Scene? Pair, ImmutableArray<Scene> Profile
             both.IsEmpty ? null : PressureProfilePair.Draw(found, left, 340),
             both.IsEmpty ? [] : PressureProfile.DrawAlike(both, 374, tickHeight: 22, alone: false),
             [.. both.Select(b => b.Title)],
-            input.Areas.IsEmpty ? null : RestrictionPicture.Draw(input.Areas, 340));
+            input.Areas.IsEmpty ? null : RestrictionPicture.Draw(input.Areas, 340),
+            [.. input.Circuits.Select(c => WiringPicture.Draw(c, 374))]);
     }
 
     /// <summary>True when a profile shows the last visit.</summary>

@@ -108,7 +108,8 @@ public sealed record Meter(double InputOhm, double InputF, double LowInputOhm, d
         var input = InputImpedanceOhm(solved.Wiring.Netlist.AngularFrequency, function == MeterFunction.AcVoltsLowImpedance);
         var shown = solved.VoltageV(a, b, input).Magnitude;
         var open = solved.OpenVoltageV(a, b).Magnitude;
-        var ghost = open > 1 && shown < 0.9 * open;
+        var loaded = solved.VoltageV(a, b, LowInputOhm).Magnitude;
+        var ghost = open > 1 && (shown < 0.9 * open || (shown > 1 && loaded < 0.5 * shown));
         string? note = ghost ? "Ghost voltage on an open lead: it fades on the low-impedance function and drives no current." : null;
         if (solved.FuseBlown) note = "The fault blows the fuse; this is what is left after it.";
         return new(function, Measure.Voltage, shown, Math.Max(0.5, 0.02 * shown), Caution: pluggedIn ? LiveCaution : null, Note: note);

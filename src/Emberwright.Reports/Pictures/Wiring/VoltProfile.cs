@@ -51,7 +51,7 @@ internal sealed class VoltProfile(WiringInput input, double zeroX, double fullX)
         var y = step?.Y ?? (rows[from].Y + rows[to].Y) / 2;
         var known = upper.ReadV is not null && lower.ReadV is not null;
         var steps = Math.Abs(a - b) > input.SupplyV / 5;
-        if (steps && open is not null)
+        if (steps && open is { Item: WiringPart { AsItShould: false } })
         {
             shapes.Add(new Line(new(X(a), rows[from].Y), new(X(a), y), known ? WiringSigns.Volts : Roles.Supposed));
             shapes.Add(new Line(new(X(b), y), new(X(b), rows[to].Y), known ? WiringSigns.Volts : Roles.Supposed));

@@ -61,6 +61,12 @@ public sealed record WiringPart(string Id, string Name, PartKind Kind) : WiringI
     /// <summary>Whether current can pass.</summary>
     public PartState State { get; init; }
 
+    /// <summary>True when it stands open in a sound stove too, now; it is drawn open, without the tag.</summary>
+    public bool AsItShould { get; init; }
+
+    /// <summary>True when it is open and should not be.</summary>
+    internal bool IsWronglyOpen => State == PartState.Open && !AsItShould;
+
     /// <summary>Resistance expected with the plug out, with its unit, e.g. "85–100 Ω".</summary>
     public string? ExpectOhms { get; init; }
 

@@ -62,7 +62,7 @@ public static class WiringPicture
             {
                 name = Words.Wrap(part.Name, measure, WiringSigns.Strong);
                 detail = part.Detail is null ? [] : Words.Wrap(part.Detail, measure, WiringSigns.Words);
-                var extra = part.State == PartState.Open ? 26 : 0;
+                var extra = part.IsWronglyOpen ? 26 : 0;
                 var ohms = !input.Live && (part.ExpectOhms ?? part.ReadOhms) is not null ? 17 : 0;
                 text = 18 * name.Count + 17 * detail.Count + extra + ohms;
                 reach = WiringSigns.Reach(part);
@@ -132,7 +132,7 @@ public static class WiringPicture
             var part = (WiringPart)row.Item;
             made.AddRange(WiringSigns.Sign(part, WireX, row.Y));
             var y = row.TextTop;
-            if (part.State == PartState.Open)
+            if (part.IsWronglyOpen)
             {
                 var width = WiringSigns.Reverse.Width("Open here") + 16;
                 made.Add(new Rect(new(TextX, y, width, 23), Roles.Tag, 2));

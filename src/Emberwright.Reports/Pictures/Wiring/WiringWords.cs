@@ -44,7 +44,7 @@ internal static class WiringWords
     private static string State(WiringPart p) => p.State switch
     {
         PartState.Closed => "",
-        PartState.Open => ", open here",
+        PartState.Open => p.AsItShould ? ", open as it should be now" : ", open here",
         PartState.Unknown => ", state not known",
     } + (p.Detail is null ? "" : $", {p.Detail}");
 

@@ -48,7 +48,7 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
         var scenario = new BurnScenario { Changes = [.. fault?.Circuit ?? []], Automatic = ConcernsThermostat(fault) };
         for (var i = 0; i < draws; i++)
         {
-            var parameters = background?.Invoke(random) ?? (fault is null ? CleanStove(stove, random) : RunningStove(stove, random));
+            var parameters = background?.Invoke(random) ?? (fault is null ? CleanStove(stove, random) : SoundStove(stove, random));
             foreach (var shift in Shifts(fault)) parameters[(int)shift.Parameter] += shift.Mean + shift.Sd * Normal(random);
             var run = BurnForecast.Run(stove, parameters, scenario, RunS);
             outcomes[run.Outcome] = outcomes.GetValueOrDefault(run.Outcome) + 1;
@@ -72,8 +72,13 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
         _ => true,
     });
 
-    // A stove that does not run when clean was never sold: its switch is chosen for its own vacuum.
-    private static double[] RunningStove(VirtualStove stove, Random random)
+    /// <summary>
+    /// Draws the parameters of a clean stove that runs: one that does not run when clean was never sold, its switch is
+    /// chosen for its own vacuum.
+    /// </summary>
+    /// <param name="stove">The stove.</param>
+    /// <param name="random">Source of randomness.</param>
+    public static double[] SoundStove(VirtualStove stove, Random random)
     {
         for (var attempt = 0; ; attempt++)
         {

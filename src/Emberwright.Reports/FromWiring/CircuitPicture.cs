@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Emberwright.Reports.FromVisit;
+using Emberwright.Reports.Pictures.Wiring;
+using Emberwright.Stove;
+using Emberwright.Stove.Controls;
+using Emberwright.Stove.Faults;
+
+namespace Emberwright.Reports.FromWiring;
+
+/// <summary>
+/// Lays one load's path out as the wiring picture: what should stand at every test point in a state of the controls,
+/// what was read there, and where the readings, or what is supposed, put the open.
+/// </summary>
+/// <param name="path">The path.</param>
+/// <param name="operation">What the controls are doing.</param>
+public sealed class CircuitPicture(LoadPath path, Operation operation)
+{
+    private readonly ElectricalReadings _circuit = new(path.Wiring, Stove.Controls.Meter.Ordinary);
+
+    /// <summary>Components supposed at fault; expectations and the open follow from them.</summary>
+    public ImmutableArray<CircuitChange> Supposed { get; init; } = [];
+
+    /// <summary>What was read in this state: V, A or Ω by measure and place; places may be test points or components.</summary>
+    public IReadOnlyDictionary<(Measure Measure, string Place), double> Readings { get; init; } =
+        new Dictionary<(Measure, string), double>();
+
+    /// <summary>False leaves the engine's own expectation out, for figures that were signed before.</summary>
+    public bool Expecting { get; init; } = true;
+
+    /// <summary>Where the leads of the meter stand, test points of the path; null draws no meter.</summary>
+    public (string A, string B)? Leads { get; init; }
+
+    /// <summary>The picture's input.</summary>
+    /// <param name="id">Prefix of ids, unique on the page.</param>
+    public WiringInput Input(string id = "wiring")
+    {
+        var mains = path.Circuit == SupplyCircuit.Mains;
+        var live = operation != Operation.Unplugged;
+        var opens = new OpenParts(path, Expected, operation, Supposed, Readings);
+        var items = ImmutableArray.CreateBuilder<WiringItem>();
+        var letter = 'a';
+        foreach (var part in path.Parts)
+        {
+            items.Add(Point(part.From, ref letter));
+            items.Add(new PartSign(path.Wiring, operation, Supposed, Readings, Expecting).Of(part, opens));
+        }
+        items.Add(Point(path.Load.To, ref letter));
+        return new WiringInput
+        {
+            Id = id,
+            Title = $"{ObservableName.Capital(path.Load.Name)}'s circuit, {Now}",
+            Chain = items.ToImmutable(),
+            SupplyV = path.SupplyV,
+            VoltsTo = mains ? $"volts to {Named(Points.Neutral, "neutral")}" : "volts to board common",
+            Live = live,
+            Caution = mains ? "Live: mains on the double line" : "Mains is live beside this loop",
+            CautionDetail = mains
+                ? "One hand, rings off. Ohms only with the plug out."
+                : $"The loop itself is {path.SupplyV:0} V DC: never put another supply on it. Ohms only with the plug out.",
+            Meter = Leads is { } leads ? new LeadWords(path, operation, Supposed).Of(leads.A, leads.B) : null,
+        };
+    }
+
+    /// <summary>What the controls are doing, in words.</summary>
+    private string Now => operation switch
+    {
+        Operation.Unplugged => "plug out",
+        Operation.Off => "plugged in, nothing called",
+        Operation.FanOnly => "combustion blower alone",
+        Operation.Igniting => "start, in a feed pulse",
+        Operation.Low => "lowest setting, in a feed pulse",
+        Operation.High => "highest setting, in a feed pulse",
+        Operation.Shutdown => "burning out",
+    };
+
+    private string Named(string point, string words) =>
+        path.Wiring.TestPoints[path.Wiring.PointIndex(point)].Number is { } number ? $"{words}, point {number}" : words;
+
+    private double Expected(string place, bool supposed) =>
+        _circuit.Predict(Measure.Voltage, place, path.Wiring.In(operation), supposed ? Supposed.AsSpan() : []);
+
+    private WiringPoint Point(string id, ref char letter)
+    {
+        var point = path.Wiring.TestPoints[path.Wiring.PointIndex(id)];
+        var mark = id == Points.Live ? "L" : point.Number?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? $"{letter++}";
+        return new WiringPoint(id, mark)
+        {
+            ExpectV = Expecting && operation != Operation.Unplugged ? Expected(id, true) : null,
+            ReadV = Readings.TryGetValue((Measure.Voltage, id), out var read) ? read : null,
+            Note = id switch { Points.Neutral => "neutral", Points.BoardCommon => "common", _ => null },
+        };
+    }
+}
