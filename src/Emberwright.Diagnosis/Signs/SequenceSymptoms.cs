@@ -53,7 +53,7 @@ internal static class SequenceSymptoms
         var told = new Dictionary<string, double>();
         void Add(string complaint, double probability) => told[complaint] = told.GetValueOrDefault(complaint) + probability;
 
-        if (alarmed > 0) Add(Complaints.AlarmShown, stops * alarmed);
+        if (alarmed > 0) Add(Complaints.AlarmShown, stops * alarmed * (AsItWas + AsStated));
         foreach (var (outcome, complaint) in Word)
             Add(complaint, stops * (1 - alarmed) * AsItWas * Share(odds, outcome) / (1 - Share(odds, BurnOutcome.Runs)));
         foreach (var (complaint, probability) in stated) Add(complaint, stops * (1 - alarmed) * AsStated * probability);
