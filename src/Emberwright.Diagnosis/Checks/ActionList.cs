@@ -85,7 +85,8 @@ public static class ActionList
     private static WorkAction Clean(
         string id, string name, double minutes, Parameter[] redraws, string[] cures, IReadOnlyList<string>? patterns = null) =>
         new(id, name, RemedyKind.Clean, minutes, id is FullService or "clean-combustion-blower" ? 8 : 0, [.. redraws.Select(Anew)], cures,
-            [Cautions.MakeSafe, Cautions.Ash, Cautions.Fibre], patterns ?? []);
+            id is FullService or "clean-vent" ? [Cautions.MakeSafe, Cautions.Ash, Cautions.Ladder, Cautions.Fibre] : [Cautions.MakeSafe, Cautions.Ash, Cautions.Fibre],
+            patterns ?? []);
 
     private static WorkAction? Shared(Fault fault) => fault.Remedy.Kind switch
     {

@@ -7,7 +7,7 @@ internal static class AskChecks
 {
     public static IReadOnlyList<Check> Checks { get; } =
     [
-        Ask("ask-onset", "Ask how it began", 1, "onset", "work-done"),
+        Ask("ask-onset", "Ask how it began", 1, "onset"),
         Ask("ask-when", "Ask when it happens", 1, "happens"),
         Ask("ask-hopper-lid", "Ask: hopper filled, lid and doors shut?", 1, "hopper-filled", "lid-shut"),
         Ask("ask-bridge", "Have them look straight down into the hopper", 1, "bridge", "hopper-filled"),

@@ -74,7 +74,7 @@ internal sealed class Board
         foreach (var check in _catalogue.Checks)
         {
             if (!Rules.Allow(check, _catalogue, _situation)) continue;
-            var outcomes = _situation.Knows(check) ? OutcomeTable.Nothing(_weights.Length) : OutcomeTable.Of(check, _catalogue, _predictive);
+            var outcomes = _situation.Knows(check) ? OutcomeTable.Nothing(_weights.Length) : OutcomeTable.Of(_situation.Untold(check), _catalogue, _predictive);
             if (outcomes is not null) yield return Of(check, outcomes);
         }
 

@@ -35,9 +35,20 @@ public sealed record Situation(
     /// <param name="check">The check.</param>
     public bool Knows(Check check)
     {
+        var left = Untold(check);
+        return left.Signs.Count == 0 && left.Reads.Count == 0;
+    }
+
+    /// <summary>The check with only what it would show that is not known yet as of now; nothing is learned twice.</summary>
+    /// <param name="check">The check.</param>
+    public Check Untold(Check check)
+    {
         var now = Epoch;
-        return check.Signs.All(s => Evidence.OfType<SignEvidence>().Any(e => e.Sign == s && (e.Epoch == now || check.Kind == CheckKind.Ask)))
-            && check.Reads.All(r => Evidence.OfType<ReadingEvidence>().Any(e => e.Observable == r && e.Epoch == now));
+        return check with
+        {
+            Signs = [.. check.Signs.Where(s => !Evidence.OfType<SignEvidence>().Any(e => e.Sign == s && (e.Epoch == now || check.Kind == CheckKind.Ask)))],
+            Reads = [.. check.Reads.Where(r => !Evidence.OfType<ReadingEvidence>().Any(e => e.Observable == r && e.Epoch == now))],
+        };
     }
 
     /// <summary>True when a check has been done as of now: all its readings are known, or at least one of its signs when it reads nothing.</summary>
