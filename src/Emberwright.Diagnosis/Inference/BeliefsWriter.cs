@@ -9,6 +9,7 @@ internal sealed class BeliefsWriter
 {
     private const double LeastNamed = 0.002;
     private const int Explained = 8;
+    private const int DrawsPerSlice = 100;
     private const double LeastDoubt = 0.15;
     private const double SingledOut = 0.5;
     private const double AsGoodAsFound = 0.9;
@@ -32,26 +33,47 @@ internal sealed class BeliefsWriter
         _hypotheses = hypotheses;
     }
 
-    /// <summary>Writes the conclusion.</summary>
-    public Beliefs Write(Posterior posterior, IReadOnlyList<Candidate> candidates, CandidateBuilder builder)
+    /// <summary>Writes the conclusion in slices; only the last one is not null.</summary>
+    public IEnumerable<Beliefs?> Write(Posterior posterior, IReadOnlyList<Candidate> candidates, CandidateBuilder builder)
     {
         var comparisons = Comparisons();
+        var bands = new List<Band>();
+        foreach (var observable in HealthyBands.Usual(_file.Stove))
+        {
+            if (_bands.Of(observable) is { } band) bands.Add(band);
+        }
+        yield return null;
+
         var standing = StandingConcern.Of(_evidence, _file.Plan.Now);
-        var suspects = Suspects(new Marginals(_file, candidates, builder), standing is not null);
+        var marginals = new Marginals(_file, candidates, builder);
+        var suspects = Suspects(marginals, standing is not null);
+        yield return null;
+        for (var k = 0; k < Math.Min(suspects.Count, Explained); k++)
+        {
+            if (suspects[k].Index < 0) continue;
+            suspects[k] = (suspects[k].Suspect with { Because = Because(marginals, suspects[k].Suspect, suspects[k].Index) }, suspects[k].Index);
+            yield return null;
+        }
+        List<Suspect> named = [.. suspects.Select(s => s.Suspect)];
+
+        var draws = new List<Draw>(Estimates.Count);
+        foreach (var draw in Draws.From(_file, _library, candidates, Estimates.Count))
+        {
+            draws.Add(draw);
+            if (draws.Count % DrawsPerSlice == 0) yield return null;
+        }
+        var areas = Estimates.From(_file, draws);
+        yield return null;
+
+        var alike = AlikeSets.Of(named, posterior, _catalogue, _evidence);
+        yield return null;
+
         var best = candidates.Where(c => !c.IsUnlisted).MaxBy(c => c.LnWeight);
         var misfit = best is not null && MisfitAlarm.Sounds(best.Mode);
-        var top = suspects.FirstOrDefault(s => s.Fault != Suspect.Unlisted);
+        var top = named.FirstOrDefault(s => s.Fault != Suspect.Unlisted);
         var cannotTell = top is null || top.Probability < SingledOut || top.Fault == Suspect.Nothing && standing is not null;
-        return new Beliefs(
-            suspects,
-            Estimates.From(_file, _library, candidates),
-            [.. HealthyBands.Usual(_file.Stove).Select(_bands.Of).OfType<Band>()],
-            comparisons,
-            Doubtful(candidates, builder, comparisons),
-            AlikeSets.Of(suspects, posterior, _catalogue, _evidence),
-            misfit,
-            cannotTell,
-            Stops(suspects),
+        yield return new Beliefs(
+            named, areas, bands, comparisons, Doubtful(candidates, builder, comparisons), alike, misfit, cannotTell, Stops(named),
             Notes(candidates, standing, misfit));
     }
 
@@ -77,7 +99,7 @@ internal sealed class BeliefsWriter
         return comparisons;
     }
 
-    private List<Suspect> Suspects(Marginals marginals, bool somethingStands)
+    private List<(Suspect Suspect, int Index)> Suspects(Marginals marginals, bool somethingStands)
     {
         var now = _file.Plan.Now;
         var suspects = new List<(Suspect Suspect, int Index)>();
@@ -95,8 +117,7 @@ internal sealed class BeliefsWriter
             suspects.Add((new Suspect(id, name, PriorOf(f), probability, [], asFound), f));
         }
         if (somethingStands) Concede(suspects);
-        var ordered = suspects.OrderByDescending(s => s.Suspect.Probability).ThenByDescending(s => s.Suspect.AsFound).ThenBy(s => s.Index).ToList();
-        return [.. ordered.Select((s, k) => k < Explained && s.Index >= 0 ? s.Suspect with { Because = Because(marginals, s.Suspect, s.Index) } : s.Suspect)];
+        return [.. suspects.OrderByDescending(s => s.Suspect.Probability).ThenByDescending(s => s.Suspect.AsFound).ThenBy(s => s.Index)];
     }
 
     /// <summary>While a complaint or CO stands, "nothing" is never concluded: beyond an even chance it is an unlisted cause.</summary>

@@ -66,7 +66,10 @@ internal sealed class CaseFile
         var faults = catalogue.Faults;
         var file = new CaseFile(stove, model, faults, plan)
         {
-            Readings = ReadingSet.Of([]), Conditionals = [], Stated = [], Unused = [],
+            Readings = ReadingSet.Of([]),
+            Conditionals = [],
+            Stated = [],
+            Unused = [],
         };
         var circuit = Circuit(stove);
         var readings = new List<ReadingEvidence>();
@@ -97,7 +100,10 @@ internal sealed class CaseFile
         }
         return new CaseFile(stove, model, faults, plan)
         {
-            Readings = ReadingSet.Of(readings), Conditionals = conditionals, Stated = stated, Unused = unused,
+            Readings = ReadingSet.Of(readings),
+            Conditionals = conditionals,
+            Stated = stated,
+            Unused = unused,
         };
     }
 

@@ -28,10 +28,9 @@ internal static class Draws
     /// <param name="library">Its fits.</param>
     /// <param name="candidates">Components with normalised weights.</param>
     /// <param name="count">Number of draws.</param>
-    public static IReadOnlyList<Draw> From(CaseFile file, ModeLibrary library, IReadOnlyList<Candidate> candidates, int count)
+    public static IEnumerable<Draw> From(CaseFile file, ModeLibrary library, IReadOnlyList<Candidate> candidates, int count)
     {
         var random = new Xoshiro256StarStar(Seed);
-        var draws = new List<Draw>(count);
         var cumulated = 0.0;
         var used = 0;
         foreach (var candidate in candidates.Select((c, k) => (c, k)).OrderByDescending(x => x.c.Weight).ThenBy(x => x.k).Select(x => x.c))
@@ -45,30 +44,28 @@ internal static class Draws
             for (var k = 0; k < share; k++)
             {
                 var c = One(mode, directions, random);
-                draws.Add(new Draw(mode.Problem.Layout, c, WeightOf(file, candidate, c)));
+                yield return new Draw(mode.Problem.Layout, c, WeightOf(file, candidate, c));
             }
         }
-        return draws;
     }
 
     private static double[] One(Mode mode, List<Direction> directions, Xoshiro256StarStar random)
     {
         var n = mode.Mean.Length;
         var c = new double[n];
-        for (var k = 0; k < n; k++) c[k] = Normal.Quantile(Uniform(random));
+        Normals(c, random);
         mode.Factor.Back(c);
         for (var k = 0; k < n; k++) c[k] += mode.Mean[k];
 
         var prior = mode.Problem.Prior;
+        var away = new double[n];
         foreach (var d in directions)
         {
+            for (var k = 0; k < n; k++) away[k] = c[k] - prior.Mean[k];
             var slope = d.Constant;
             foreach (var k in d.Normals)
             {
-                var row = prior.Precision.AsSpan(k * n, n);
-                var pull = 0.0;
-                for (var j = 0; j < n; j++) pull += row[j] * (c[j] - prior.Mean[j]);
-                slope -= d.Along[k] * pull;
+                slope -= d.Along[k] * Cholesky.Dot(prior.Precision.AsSpan(k * n, n), away);
             }
             foreach (var (row, gradient, curvature, along) in d.Margins)
             {
@@ -156,6 +153,18 @@ internal static class Draws
         if (a > 5) return least + sd * -Math.Log(uniform) / a;
         var above = Normal.Below(-a);
         return mean - sd * Normal.Quantile(uniform * above);
+    }
+
+    /// <summary>Independent standard deviates, two at a time (Box and Muller, 1958).</summary>
+    private static void Normals(Span<double> z, Xoshiro256StarStar random)
+    {
+        for (var k = 0; k < z.Length; k += 2)
+        {
+            var radius = Math.Sqrt(-2 * Math.Log(Uniform(random)));
+            var (sin, cos) = Math.SinCos(2 * Math.PI * random.NextDouble());
+            z[k] = radius * cos;
+            if (k + 1 < z.Length) z[k + 1] = radius * sin;
+        }
     }
 
     private static double Uniform(Xoshiro256StarStar random) => Math.Clamp(random.NextDouble(), 1e-12, 1 - 1e-12);

@@ -2,7 +2,7 @@
 // Equations:   passages: 1 − e^v, v = −x + shifts of the faults present; leaks: e^v, v everything but nothing taken out;
 //              quantiles 5, 50 and 95 % of the weighted draws.
 // Symbols:     x restriction, −ln of the share left open.
-// Validity:    about 1200 draws give each quantile to about 1 % in probability.
+// Validity:    1000 draws give each quantile to about 1 % in probability.
 // Assumptions: those of Draws.
 // Source:      weighted empirical quantile.
 // Worked:      −
@@ -13,7 +13,8 @@ namespace Emberwright.Diagnosis.Inference;
 /// <summary>Estimates of restrictions (fractions, 0 open … 1 shut) and leaks (ratios to an ordinary sound one).</summary>
 internal static class Estimates
 {
-    private const int Count = 1200;
+    /// <summary>Number of draws that suffices.</summary>
+    public const int Count = 1000;
 
     private static readonly (Parameter Parameter, string Name)[] Reported =
     [
@@ -24,10 +25,9 @@ internal static class Estimates
         (Parameter.BlowerGasketLeak, "blower gasket, leak"), (Parameter.VentLeak, "vent joints, leak"),
     ];
 
-    /// <summary>Estimates from the posterior mixture.</summary>
-    public static IReadOnlyList<RestrictionEstimate> From(CaseFile file, ModeLibrary library, IReadOnlyList<Candidate> candidates)
+    /// <summary>Estimates from weighted draws of the posterior mixture.</summary>
+    public static IReadOnlyList<RestrictionEstimate> From(CaseFile file, IReadOnlyList<Draw> draws)
     {
-        var draws = Draws.From(file, library, candidates, Count);
         var weights = draws.Select(d => d.Weight).ToArray();
         var estimates = new List<RestrictionEstimate>();
         foreach (var (parameter, name) in Reported)

@@ -43,20 +43,21 @@ internal sealed class Run
         var done = 0;
         foreach (var _ in _search.Singles(_hypotheses.Where(h => h.Kind != HypothesisKind.Pair)))
             yield return new Progress(DiagnosisStage.Singles, ++done, total, null, null);
-        yield return Conclude(DiagnosisStage.Singles, done, total);
+        foreach (var slice in Conclude(DiagnosisStage.Singles, done, total)) yield return slice;
         var singles = done;
         foreach (var pairs in _search.Pairs(_hypotheses.Where(h => h.Kind == HypothesisKind.Pair)))
             yield return new Progress(DiagnosisStage.Pairs, singles + pairs, total, null, null);
         foreach (var _ in _search.Doubts())
             yield return new Progress(DiagnosisStage.Doubts, total, total, null, null);
-        yield return Conclude(DiagnosisStage.Done, total, total);
+        foreach (var slice in Conclude(DiagnosisStage.Done, total, total)) yield return slice;
     }
 
-    private Progress Conclude(DiagnosisStage stage, int done, int total)
+    private IEnumerable<Progress> Conclude(DiagnosisStage stage, int done, int total)
     {
         var candidates = Normalised(_search.Candidates);
         var posterior = new Posterior(_file, _library, _catalogue, candidates);
-        return new Progress(stage, done, total, _writer.Write(posterior, candidates, _search.Builder), posterior);
+        foreach (var beliefs in _writer.Write(posterior, candidates, _search.Builder))
+            yield return new Progress(stage, done, total, beliefs, beliefs is null ? null : posterior);
     }
 
     private static IReadOnlyList<Candidate> Normalised(IReadOnlyList<Candidate> candidates)

@@ -64,6 +64,7 @@ internal sealed class Search
         var borders = new Dictionary<(Mode, int), Border>();
         var best = _candidates.Max(c => c.LnWeight);
         var done = 0;
+        var solves = _library.Solves;
         foreach (var hypothesis in hypotheses)
         {
             var (i, j) = (hypothesis.Faults[0], hypothesis.Faults[1]);
@@ -88,7 +89,9 @@ internal sealed class Search
                 _candidates.Add(candidate);
                 best = Math.Max(best, candidate.LnWeight);
             }
-            if (++done % PairsPerSlice == 0) yield return done;
+            if (++done % PairsPerSlice != 0 && _library.Solves == solves) continue;
+            solves = _library.Solves;
+            yield return done;
         }
     }
 

@@ -10,7 +10,7 @@ internal static class ReadingRanges
     /// <summary>Stands for an open circuit, Ω.</summary>
     internal const double Open = 1e7;
 
-        /// <summary>The ranges with their probabilities under every explanation, or null when nothing is predicted or nothing parts.</summary>
+    /// <summary>The ranges with their probabilities under every explanation, or null when nothing is predicted or nothing parts.</summary>
     public static OutcomeTable.Part? Of(Observable observable, IPredictive predictive, int mostCuts)
     {
         var k = predictive.Explanations.Count;

@@ -23,7 +23,7 @@ public class CoverageTests
             var builder = new CandidateBuilder(file, library);
             var candidate = builder.Build(Hypothesis.All(file.Discrete, file.Fouling, false)[0], mode);
             candidate.Weight = 1;
-            var estimates = Estimates.From(file, library, [candidate]);
+            var estimates = Estimates.From(file, [.. Draws.From(file, library, [candidate], Estimates.Count)]);
             foreach (var passage in passages)
             {
                 var value = 1 - Math.Exp(-truth[layout.IndexOf(UnknownKind.Restriction, passage)]);
@@ -44,7 +44,7 @@ public class CoverageTests
         var candidate = new CandidateBuilder(file, library).Build(Hypothesis.All(file.Discrete, file.Fouling, false)[0], mode);
         candidate.Weight = 1;
         var tau = PriorTable.InUse(Parameter.AshPassages, Bench.Case.History);
-        var ash = Estimates.From(file, library, [candidate]).Single(e => e.Parameter == Parameter.AshPassages).AsFound;
+        var ash = Estimates.From(file, [.. Draws.From(file, library, [candidate], Estimates.Count)]).Single(e => e.Parameter == Parameter.AshPassages).AsFound;
         // Exp(τ): median τ·ln 2, 95 % quantile τ·ln 20. Draws of the normal stand-in are only approximately right in the tail.
         Assert.Equal(1 - Math.Exp(-tau * Math.Log(2)), ash.Median, 0.05);
         Assert.Equal(1 - Math.Exp(-tau * Math.Log(20)), ash.High, 0.10);
