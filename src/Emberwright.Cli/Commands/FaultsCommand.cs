@@ -65,23 +65,23 @@ internal sealed class FaultsCommand(Terminal terminal) : Command<FaultsCommand.S
     {
         BurnOdds? Odds(Fault f) => pattern is null ? null : BurnOddsTable.Of(pattern, f.Id);
         terminal.Out.WriteLine(JsonSerializer.Serialize(new
-    {
-        faults = faults.Select(f => new
         {
-            f.Id,
-            f.Name,
-            area = EnumWords.Of(f.Area),
-            f.BaseRatePercent,
-            f.Origin,
-            patterns = f.Patterns.Count > 0 ? f.Patterns : PatternIds.All,
-            changes = f.Shifts.Select(s => new { parameter = EnumWords.Of(s.Parameter), s.Mean, s.Sd }),
-            circuit = f.Circuit.Select(c => new { c.Component, state = EnumWords.Of(c.State), c.Factor }),
-            starts = Odds(f)?.Frequency.OrderBy(o => o.Key).ToDictionary(o => EnumWords.Of(o.Key), o => o.Value),
-            alarms = Odds(f)?.Alarms.OrderBy(a => a.Key, StringComparer.Ordinal).ToDictionary(a => a.Key, a => a.Value),
-            signs = f.Symptoms.Select(s => new { s.Sign, s.Outcome, s.Probability }),
-            remedy = new { kind = EnumWords.Of(f.Remedy.Kind), f.Remedy.Words, f.Remedy.Minutes, f.Remedy.PartCost, f.Remedy.Cautions },
-            f.SafetyStop,
-        }),
+            faults = faults.Select(f => new
+            {
+                f.Id,
+                f.Name,
+                area = EnumWords.Of(f.Area),
+                f.BaseRatePercent,
+                f.Origin,
+                patterns = f.Patterns.Count > 0 ? f.Patterns : PatternIds.All,
+                changes = f.Shifts.Select(s => new { parameter = EnumWords.Of(s.Parameter), s.Mean, s.Sd }),
+                circuit = f.Circuit.Select(c => new { c.Component, state = EnumWords.Of(c.State), c.Factor }),
+                starts = Odds(f)?.Frequency.OrderBy(o => o.Key).ToDictionary(o => EnumWords.Of(o.Key), o => o.Value),
+                alarms = Odds(f)?.Alarms.OrderBy(a => a.Key, StringComparer.Ordinal).ToDictionary(a => a.Key, a => a.Value),
+                signs = f.Symptoms.Select(s => new { s.Sign, s.Outcome, s.Probability }),
+                remedy = new { kind = EnumWords.Of(f.Remedy.Kind), f.Remedy.Words, f.Remedy.Minutes, f.Remedy.PartCost, f.Remedy.Cautions },
+                f.SafetyStop,
+            }),
         }, JsonOf.Options));
     }
 }
