@@ -1,6 +1,7 @@
 using Emberwright.Field.Store;
 using Emberwright.Stove;
 using Emberwright.Stove.Quantities;
+using Emberwright.Visits.Journal;
 
 namespace Emberwright.Field;
 
@@ -21,6 +22,11 @@ public sealed class Readout(Preferences preferences)
     /// <param name="value">In the measure's own unit.</param>
     /// <param name="measure">What it is.</param>
     public string Text(double value, Measure measure) => $"{Number(value, measure)} {Shown(measure).Unit.Symbol}";
+
+    /// <summary>A reading as it was typed where its unit is the one shown, and converted where it is not.</summary>
+    public string Text(ReadingBody reading) => reading.Value.Unit == Shown(reading.Measure).Unit
+        ? reading.Written.Replace('-', QuantityFormat.Minus)
+        : Text(reading.Si, reading.Measure);
 
     /// <summary>The number alone.</summary>
     /// <param name="value">In the measure's own unit.</param>

@@ -92,6 +92,7 @@ public sealed record Findings(
                 continue;
             }
 
+            yield return (progress, null);
             var situation = new Situation(evidence, beliefs.Stops, IsOnSite(visit), IsMadeSafe(visit), IsConcern(stove, beliefs));
             var next = new Planner(catalogue, Tariff.Default).Next(posterior, situation);
             yield return (progress, new Findings(visit, stove, catalogue, evidence, beliefs, next, problems));

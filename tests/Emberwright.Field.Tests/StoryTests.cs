@@ -78,7 +78,7 @@ public sealed class StoryTests(Chromium chromium, Site site)
         await phone.Offline(true);
         await page.ReloadAsync();
         await page.WaitUntilConcluded();
-        await Expect(page.Locator("#found")).ToContainTextAsync("−0.030 inWC");
+        await Expect(page.Locator("#found")).ToContainTextAsync("−0.03 inWC");
         Assert.Equal(after, await page.Suspects());
 
         // The report, still with no network.

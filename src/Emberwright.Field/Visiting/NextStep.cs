@@ -14,6 +14,11 @@ public static class NextStep
         : CatalogueWords.Check(check.Check) is not null || CatalogueWords.Action(check.Check) is not null ? $"visit/{visit}/check/{Uri.EscapeDataString(check.Check)}"
         : $"visit/{visit}#stop";
 
+    /// <summary>What the bar at the bottom says: the check's name, and a short word where a section of the visit says the rest.</summary>
+    public static string Name(RecommendedCheck check) => check.Check == Planner.MakeSafe ? "Make it safe"
+        : CatalogueWords.Check(check.Check) is null && CatalogueWords.Action(check.Check) is null ? "A safety stop stands"
+        : check.Name;
+
     /// <summary>The section of the visit it leads to, or null when it has a page.</summary>
     public static string? Section(string visit, RecommendedCheck check) =>
         Address(visit, check) is var address && address.IndexOf('#') is var at and >= 0 ? address[(at + 1)..] : null;
