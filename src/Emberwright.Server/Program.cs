@@ -10,6 +10,12 @@ app.Use((context, next) =>
     return next(context);
 });
 app.MapStaticAssets();
-// Addresses inside the app, such as /visit/…, are the app's own to resolve.
-app.MapFallbackToFile("index.html");
+// Addresses inside the app, such as /visit/…, are the app's own to resolve: they all get the same page, told where its files lie.
+app.MapFallback(async context =>
+{
+    using var page = new StreamReader(app.Environment.WebRootFileProvider.GetFileInfo("index.html").CreateReadStream());
+    context.Response.ContentType = "text/html; charset=utf-8";
+    context.Response.Headers.CacheControl = "no-cache";
+    await context.Response.WriteAsync((await page.ReadToEndAsync()).Replace("<base href=\"./\">", $"<base href=\"{context.Request.PathBase}/\">", StringComparison.Ordinal));
+});
 await app.RunAsync();

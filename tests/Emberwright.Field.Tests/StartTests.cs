@@ -13,6 +13,7 @@ public sealed class StartTests(Chromium chromium)
     public async Task Built()
     {
         await using var host = await Host.Built();
+        await StartsAt(host.Address + "/visit/new", "Take a call");
         await StartsWithAndWithoutNetwork(host.Address + "/", "stoves");
     }
 
@@ -22,10 +23,21 @@ public sealed class StartTests(Chromium chromium)
         var folder = Repo.Artifacts("static-" + Guid.NewGuid().ToString("N"));
         await Run("bash", "start", "static", folder);
         await using (var host = await Host.Published(Repo.Artifacts("server")))
+        {
+            await StartsAt(host.Address + "/visit/new", "Take a call");
             await StartsWithAndWithoutNetwork(host.Address + "/", "due");
+        }
         await using (var files = await PlainFiles.Start(folder, "/tools/stove"))
             await StartsWithAndWithoutNetwork(files.Address, "firm");
         Directory.Delete(folder, recursive: true);
+    }
+
+    private async Task StartsAt(string address, string heading)
+    {
+        await using var phone = await chromium.Phone();
+        await phone.Page.GotoAsync(address);
+        await Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Name = heading, Level = 1 })).ToBeVisibleAsync();
+        phone.HadNoTrouble();
     }
 
     private async Task StartsWithAndWithoutNetwork(string address, string place)

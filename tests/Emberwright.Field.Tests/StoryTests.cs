@@ -64,6 +64,11 @@ public sealed class StoryTests(Chromium chromium, Site site)
 
         // The next check is named, and done.
         await Expect(page.Locator(".dock .go .next")).ToHaveTextAsync("Next check");
+        if ((await page.Locator(".dock .go").InnerTextAsync()).Contains("Make it safe", StringComparison.Ordinal))
+        {
+            await page.Locator(".dock .go").ClickAsync();
+            await page.MakeItSafe();
+        }
         var facts = await page.Locator("#suspects h2 small").InnerTextAsync();
         await page.Locator(".dock .go").ClickAsync();
         await page.DoTheCheck();

@@ -18,6 +18,7 @@ public sealed class Chromium : IAsyncLifetime
     {
         if (!File.Exists(Executable))
             throw new InvalidOperationException($"The browser tests need {Executable}: apt-get install chromium.");
+        Assertions.SetDefaultExpectTimeout(30_000);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {

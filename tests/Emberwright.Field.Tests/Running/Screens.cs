@@ -32,6 +32,19 @@ internal static class Screens
         await page.Locator(".pad .go").ClickAsync();
     }
 
+    /// <summary>Records every step of making the stove safe, each as its button comes up.</summary>
+    public static async Task MakeItSafe(this IPage page)
+    {
+        var recorded = page.Locator("#safe .log li");
+        var step = page.Locator("#safe .two button");
+        for (var n = await recorded.CountAsync(); await step.CountAsync() > 0; n++)
+        {
+            await step.ClickAsync();
+            await Expect(recorded).ToHaveCountAsync(n + 1);
+        }
+        await page.WaitUntilConcluded();
+    }
+
     /// <summary>Does whatever a check's page asks for: answers each question, or says that it is done.</summary>
     public static async Task DoTheCheck(this IPage page)
     {
