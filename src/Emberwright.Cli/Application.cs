@@ -38,6 +38,14 @@ internal static class Application
                 .WithDescription("What an analyser's readings say about a fire; no file needed")
                 .WithExample("flue", "--o2", "11.7", "--co", "190", "--flue", "163degC", "--feed", "1.7kg/h")
                 .WithExample("flue", "--co2", "8", "--flue", "356degF", "--open", "efficiency");
+            config.AddCommand<VentCommand>("vent")
+                .WithDescription("Whether the vent run gives the stove its air: cold and hot, calm and windy")
+                .WithExample("vent", "demo/visits/healthy-service.jsonl")
+                .WithExample("vent", "demo/visits/healthy-service.jsonl", "--wind", "20mph", "--json");
+            config.AddCommand<AirCommand>("air")
+                .WithDescription("Pressures and flows of any network of openings, cracks, passages and blowers")
+                .WithExample("air", "demo/networks/cold-stove.json")
+                .WithExample("air", "demo/networks/house-with-fans.json", "--json");
             config.AddCommand<PatternsCommand>("patterns")
                 .WithDescription("The families of construction the tool knows")
                 .WithExample("patterns", "damper-insert");

@@ -19,7 +19,7 @@ internal sealed record Run(int Code, string Out, string Error)
 
     public JsonElement Json => JsonDocument.Parse(Out).RootElement;
 
-    private static string Root
+    public static string Root
     {
         get
         {

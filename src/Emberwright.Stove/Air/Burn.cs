@@ -66,6 +66,9 @@ internal sealed class Burn
         HeatByMoisture = -basis.DryNetJPerKg - FuelBasis.WaterLatentJPerKg;
     }
 
+    /// <summary>Plain air, for networks without a fire.</summary>
+    public static Burn None { get; } = new(new FuelBasis(Fuels.PelletsA1), 0, 0, 0);
+
     /// <summary>No fuel.</summary>
     public Burn Without() => new(basis, 0, ExtraMoisture, RadiantShare);
 

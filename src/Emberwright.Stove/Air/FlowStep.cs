@@ -7,7 +7,7 @@ namespace Emberwright.Stove.Air;
 /// <summary>Flow and pressure step at fixed temperatures.</summary>
 internal static class FlowStep
 {
-    private const int MostLinks = 32;
+    private const int MostOnStack = 64;
     private const double LeastSetting = 0.02;
     private const double MostSetting = 4;
 
@@ -15,10 +15,10 @@ internal static class FlowStep
     public static double Take(Scenario s, in UnknownLayout at, Span<double> z, Span<LinkPoint> points, double damping)
     {
         var n = at.Nodes;
-        Span<double> matrix = stackalloc double[n * n];
-        Span<double> right = stackalloc double[n];
-        Span<int> pivots = stackalloc int[n];
-        Span<double> miss = stackalloc double[MostLinks];
+        Span<double> matrix = n <= MostOnStack ? stackalloc double[n * n] : new double[n * n];
+        Span<double> right = n <= MostOnStack ? stackalloc double[n] : new double[n];
+        Span<int> pivots = n <= MostOnStack ? stackalloc int[n] : new int[n];
+        Span<double> miss = at.Links <= MostOnStack ? stackalloc double[at.Links] : new double[at.Links];
         matrix.Clear();
         right.Clear();
         if (s.IsBurning)

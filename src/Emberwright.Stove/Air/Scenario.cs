@@ -51,6 +51,12 @@ internal sealed record Scenario
     /// <summary>The controller's task; null when the speed is given.</summary>
     public Regulation? Regulation { get; init; }
 
+    /// <summary>Further ends of given pressure and temperature, in a network that is not a stove's.</summary>
+    public GivenState[] Given { get; init; } = [];
+
+    /// <summary>Index of the first of <see cref="Given"/> as a link's end; the next is one lower.</summary>
+    public const int FirstGiven = -4;
+
     /// <summary>Share of the fire's heat that is switched on, for continuation; 1 in the answer.</summary>
     public double HeatShare { get; init; } = 1;
 
@@ -75,14 +81,16 @@ internal sealed record Scenario
     {
         -1 => RoomPa(heightM),
         -2 => OutsideAir ? 0 : RoomPa(heightM),
-        _ => WindPa,
+        -3 => WindPa,
+        _ => Given[FirstGiven - end].PressurePa,
     };
 
     public double BoundaryK(int end) => end switch
     {
         -1 => RoomK,
         -2 => OutsideAir ? OutdoorK : RoomK,
-        _ => OutdoorK,
+        -3 => OutdoorK,
+        _ => Given[FirstGiven - end].TemperatureK,
     };
 
     /// <summary>True when a boundary moves with the house's pressure.</summary>
@@ -97,3 +105,6 @@ internal sealed record Scenario
             new LinkDuty(PressurePa, LossFactor[link], Speed * setting, HeadFactor, VentUaWPerK, VentSurroundingsK, 0),
     };
 }
+
+/// <summary>Given pressure (total, against still outdoor air at its height, Pa) and temperature, K.</summary>
+internal readonly record struct GivenState(double PressurePa, double TemperatureK);

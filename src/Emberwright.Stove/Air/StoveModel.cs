@@ -181,29 +181,11 @@ internal sealed class StoveModel
         };
         if (open && link.DoorOpenAreaM2 is { } area)
         {
-            return Hole(model, area, 0.6) with { Scale = -1 };
+            return LinkGeometry.Hole(model, area, 0.6) with { Scale = -1 };
         }
 
         return link switch
         {
-            Opening o => Hole(model, o.AreaM2, o.Discharge),
-            Crack c => model with
-            {
-                Exponent = 1 / c.Exponent,
-                DensityExponent = 1 / c.Exponent,
-                K = Math.Pow(c.Coefficient, -1 / c.Exponent),
-            },
-            Passage p => model with
-            {
-                Kind = LinkKind.Passage,
-                AreaM2 = p.AreaM2,
-                DiameterM = p.DiameterM,
-                LengthM = p.LengthM,
-                RelativeRoughness = p.RoughnessM / p.DiameterM,
-                Loss = p.Loss,
-                ColdSide = p.ColdSide,
-            },
-            Blower b => model with { Kind = LinkKind.Blower, Curve = b.Curve },
             VentLink => model with
             {
                 Kind = LinkKind.Passage,
@@ -216,17 +198,9 @@ internal sealed class StoveModel
                 ColdSide = ColdSide.VentSurroundings,
                 IsVent = true,
             },
-            _ => throw new InputException("air path", $"link \"{link.Id}\" is of an unknown kind", "Use opening, crack, passage, blower or vent."),
+            _ => LinkGeometry.Of(link, model),
         };
     }
-
-    private static LinkModel Hole(LinkModel model, double areaM2, double discharge) => model with
-    {
-        Kind = LinkKind.Power,
-        Exponent = 2,
-        DensityExponent = 1,
-        K = 1 / (2 * discharge * discharge * areaM2 * areaM2),
-    };
 
     private int End(string id) => id switch
     {

@@ -2,11 +2,11 @@ using System.Text.Json;
 
 namespace Emberwright.Stove.Patterns;
 
-/// <summary>Something wrong in a card file.</summary>
+/// <summary>Something wrong in a JSON file.</summary>
 /// <param name="Path">Where, e.g. <c>$.healthy[2].value</c>.</param>
 /// <param name="Message">What is wrong.</param>
 /// <param name="Remedy">What to do, as one sentence.</param>
-public sealed record CardProblem(string Path, string Message, string Remedy);
+public sealed record FileProblem(string Path, string Message, string Remedy);
 
 /// <summary>
 /// Reads and writes stove cards as JSON: quantities are strings with a unit, conditions words. Members not known are left
@@ -24,7 +24,7 @@ public static class CardFile
     /// <param name="json">The file's text.</param>
     /// <param name="problems">Receives every problem found.</param>
     /// <returns>The card, or null when there is any problem.</returns>
-    public static StoveCard? Read(string json, out IReadOnlyList<CardProblem> problems)
+    public static StoveCard? Read(string json, out IReadOnlyList<FileProblem> problems)
     {
         try
         {
@@ -36,7 +36,7 @@ public static class CardFile
         }
         catch (JsonException e)
         {
-            problems = [new CardProblem("$", $"not JSON at line {e.LineNumber + 1}", "Check brackets, commas and quotation marks there.")];
+            problems = [new FileProblem("$", $"not JSON at line {e.LineNumber + 1}", "Check brackets, commas and quotation marks there.")];
             return null;
         }
     }

@@ -7,13 +7,13 @@ namespace Emberwright.Stove.Patterns;
 internal sealed class CardReader
 {
     private static readonly string[] DocumentKinds = ["manual", "diagram", "bulletin", "recall", "other"];
-    private readonly List<CardProblem> problems = [];
+    private readonly JsonProblems problems = new();
 
-    public IReadOnlyList<CardProblem> Problems => problems;
+    public IReadOnlyList<FileProblem> Problems => problems.Found;
 
     public StoveCard? Card(JsonElement root)
     {
-        var at = new JsonPlace(root, "$", this);
+        var at = new JsonPlace(root, "$", problems);
         if (!at.IsObject())
         {
             return null;
@@ -59,7 +59,7 @@ internal sealed class CardReader
         return card;
     }
 
-    public void Report(string path, string message, string remedy) => problems.Add(new CardProblem(path, message, remedy));
+    private void Report(string path, string message, string remedy) => problems.Report(path, message, remedy);
 
     private Pattern? PatternOf(JsonPlace at)
     {

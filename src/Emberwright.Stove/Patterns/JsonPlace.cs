@@ -3,8 +3,8 @@ using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Stove.Patterns;
 
-/// <summary>An element of a card's JSON that knows its path and reports what is wrong with its members.</summary>
-internal readonly record struct JsonPlace(JsonElement Element, string Path, CardReader Reader)
+/// <summary>An element of a file's JSON that knows its path and reports what is wrong with its members.</summary>
+internal readonly record struct JsonPlace(JsonElement Element, string Path, JsonProblems Problems)
 {
     public bool IsObject()
     {
@@ -13,12 +13,12 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Card
             return true;
         }
 
-        Reader.Report(Path, "an object { … } belongs here", "Put the members in braces.");
+        Problems.Report(Path, "an object { … } belongs here", "Put the members in braces.");
         return false;
     }
 
     public JsonPlace? Member(string name) =>
-        Find(name) is { } value && new JsonPlace(value, $"{Path}.{name}", Reader) is var place && place.IsObject() ? place : null;
+        Find(name) is { } value && new JsonPlace(value, $"{Path}.{name}", Problems) is var place && place.IsObject() ? place : null;
 
     public IReadOnlyList<JsonPlace> Items(string name)
     {
@@ -29,14 +29,14 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Card
 
         if (list.ValueKind != JsonValueKind.Array)
         {
-            Reader.Report($"{Path}.{name}", "a list [ … ] belongs here", "Put the entries in square brackets.");
+            Problems.Report($"{Path}.{name}", "a list [ … ] belongs here", "Put the entries in square brackets.");
             return [];
         }
 
         var items = new List<JsonPlace>();
         foreach (var item in list.EnumerateArray())
         {
-            var place = new JsonPlace(item, $"{Path}.{name}[{items.Count}]", Reader);
+            var place = new JsonPlace(item, $"{Path}.{name}[{items.Count}]", Problems);
             if (place.IsObject())
             {
                 items.Add(place);
@@ -58,7 +58,7 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Card
             return value.GetString();
         }
 
-        Reader.Report($"{Path}.{name}", "words belong here", "Put them in quotation marks.");
+        Problems.Report($"{Path}.{name}", "words belong here", "Put them in quotation marks.");
         return null;
     }
 
@@ -66,7 +66,7 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Card
     {
         if (Find(name) is null)
         {
-            Reader.Report($"{Path}.{name}", "missing", "This member must be given.");
+            Problems.Report($"{Path}.{name}", "missing", "This member must be given.");
             return "";
         }
 
@@ -78,7 +78,7 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Card
         var words = Text(name);
         if (words is not null && !allowed.Contains(words))
         {
-            Reader.Report($"{Path}.{name}", $"\"{words}\" is not known", $"Use one of {string.Join(", ", allowed)}.");
+            Problems.Report($"{Path}.{name}", $"\"{words}\" is not known", $"Use one of {string.Join(", ", allowed)}.");
             return null;
         }
 
@@ -94,7 +94,7 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Card
 
         if (value.ValueKind is not (JsonValueKind.True or JsonValueKind.False))
         {
-            Reader.Report($"{Path}.{name}", "true or false belongs here", "Write it without quotation marks.");
+            Problems.Report($"{Path}.{name}", "true or false belongs here", "Write it without quotation marks.");
         }
 
         return value.ValueKind == JsonValueKind.True;
@@ -112,9 +112,40 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Card
             return count;
         }
 
-        Reader.Report($"{Path}.{name}", "a whole number from 0 belongs here", "Write it without quotation marks.");
+        Problems.Report($"{Path}.{name}", "a whole number from 0 belongs here", "Write it without quotation marks.");
         return null;
     }
+
+    /// <summary>A plain number, its unit in the member's name.</summary>
+    public double? Number(string name)
+    {
+        if (Find(name) is not { } value)
+        {
+            return null;
+        }
+
+        if (value.ValueKind == JsonValueKind.Number && value.TryGetDouble(out var number) && double.IsFinite(number))
+        {
+            return number;
+        }
+
+        Problems.Report($"{Path}.{name}", "a number belongs here", "Write it without quotation marks.");
+        return null;
+    }
+
+    /// <summary>Reports every member that is not one of these: a misspelt one would be passed over in silence.</summary>
+    public void Only(params string[] known)
+    {
+        foreach (var member in Element.EnumerateObject())
+        {
+            if (!known.Contains(member.Name))
+            {
+                Problems.Report($"{Path}.{member.Name}", "is not known here", $"Use {string.Join(", ", known)}.");
+            }
+        }
+    }
+
+    public bool Has(string name) => Find(name) is not null;
 
     /// <summary>A quantity with a unit, in its dimension's base unit.</summary>
     public double? Quantity(string name, Dimension dimension)
@@ -130,7 +161,7 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Card
             return quantity.Si;
         }
 
-        Reader.Report($"{Path}.{name}", problem!.Message, problem.Remedy);
+        Problems.Report($"{Path}.{name}", problem!.Message, problem.Remedy);
         return null;
     }
 
@@ -148,7 +179,7 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Card
             return quantity.In(measure);
         }
 
-        Reader.Report($"{Path}.{name}", problem!.Message, problem.Remedy);
+        Problems.Report($"{Path}.{name}", problem!.Message, problem.Remedy);
         return null;
     }
 

@@ -40,22 +40,57 @@ public class VentTests
         var narrow = VentCheck.Of(ThermocoupleFreestanding.Pattern, null, new Site(Vent: new VentRun(76, 6, 1, Elbows90: 4, Tees: 1)), 0);
         var wide = VentCheck.Of(ThermocoupleFreestanding.Pattern, null, new Site(Vent: new VentRun(102, 1, 5, Tees: 1)), 0);
 
-        Assert.True(narrow.Cases[1].MarginPa < -10);
-        Assert.True(wide.Cases[1].MarginPa > 5);
-        Assert.True(narrow.Cases[1].State.PotAirRatio < wide.Cases[1].State.PotAirRatio);
+        Assert.True(narrow.Cases[2].MarginPa < -10);
+        Assert.True(wide.Cases[2].MarginPa > 5);
+        Assert.True(narrow.Cases[2].State.PotAirRatio < wide.Cases[2].State.PotAirRatio);
     }
 
     [Fact]
     public void Altitude_takes_margin_away() =>
-        Assert.True(VentCheck.Of(ThermocoupleFreestanding.Pattern, null, new Site(AltitudeM: 2000), 0).Cases[1].MarginPa < -10);
+        Assert.True(VentCheck.Of(ThermocoupleFreestanding.Pattern, null, new Site(AltitudeM: 2000), 0).Cases[2].MarginPa < -10);
 
     [Fact]
     public void Design_wind_takes_its_pressure()
     {
-        var calm = VentCheck.Of(DamperInsert.Pattern, null, new Site(), 0).Cases[1];
-        var windy = VentCheck.Of(DamperInsert.Pattern, null, new Site(), 10).Cases[1];
+        var cases = VentCheck.Of(DamperInsert.Pattern, null, new Site(), 10).Cases;
+        var (calm, windy) = (cases[2], cases[5]);
 
         Assert.Equal(0.6 * 0.5 * 1.269 * 100, calm.AvailablePa - windy.AvailablePa, 0.1);
+        Assert.True(windy.AirShare < calm.AirShare);
+    }
+
+    [Fact]
+    public void A_cold_chimney_gives_less_than_a_hot_one()
+    {
+        var cases = VentCheck.Of(DamperInsert.Pattern, null, new Site(OutdoorC: -5), 0).Cases;
+
+        Assert.Equal(Condition.FanOnly, cases[0].Condition);
+        Assert.True(cases[0].Profile.Points[0].PressurePa > cases[2].Profile.Points[0].PressurePa);
+        Assert.True(cases[0].Profile.PositiveLengthM > cases[2].Profile.PositiveLengthM);
+    }
+
+    [Fact]
+    public void A_long_run_works_in_a_wider_vent_only()
+    {
+        var run = new VentRun(76, 3, 1, Elbows90: 3, Tees: 1);
+        var site = new Site(Vent: run);
+
+        Assert.False(VentCheck.Of(ThermocoupleFreestanding.Pattern, null, site, 0).Works);
+        var smallest = VentCheck.SmallestDiameterMm(ThermocoupleFreestanding.Pattern, null, site, 0);
+        Assert.InRange(smallest!.Value, 80, 130);
+        Assert.True(VentCheck.Of(ThermocoupleFreestanding.Pattern, null, new Site(Vent: run with { DiameterMm = smallest.Value }), 0).Works);
+    }
+
+    [Fact]
+    public void No_diameter_helps_where_the_blower_is_too_weak_for_the_height() =>
+        Assert.Null(VentCheck.SmallestDiameterMm(ThermocoupleFreestanding.Pattern, null, new Site(AltitudeM: 4500), 0));
+
+    [Fact]
+    public void Termination_distances_say_where_they_come_from_and_name_each_place_once()
+    {
+        Assert.All(TerminationDistances.Usual, d => Assert.Equal("common practice, no source", d.Origin.Source));
+        Assert.Distinct(TerminationDistances.Usual.Select(d => d.Id));
+        Assert.Contains("take precedence", TerminationDistances.Caution, StringComparison.Ordinal);
     }
 
     [Fact]

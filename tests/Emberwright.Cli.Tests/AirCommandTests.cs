@@ -1,0 +1,50 @@
+using System.Text.Json;
+using Xunit;
+
+namespace Emberwright.Cli.Tests;
+
+public class AirCommandTests
+{
+    /// <summary>Orifice 0.01 m², C_d 0.6, 293.15 K, 10 Pa: 0.0294 kg/s (IBPSA Modelica library, one-way flow comparison).</summary>
+    [Fact]
+    public void One_opening_passes_what_the_published_table_says()
+    {
+        var run = Run.Of("air", Path.Combine(Run.Root, "demo", "networks", "one-opening.json"), "--json");
+
+        Assert.Equal(ExitCodes.Ok, run.Code);
+        Assert.Equal("converged", run.Json.GetProperty("status").GetString());
+        Assert.Equal(0.0294, run.Json.GetProperty("links")[0].GetProperty("massFlowKgPerS").GetDouble(), 0.0001);
+    }
+
+    /// <summary>The two hundred networks SciPy solved, through the command, within 0.1 % of every flow.</summary>
+    [Fact]
+    public void Networks_solved_by_scipy_come_out_the_same()
+    {
+        var golden = JsonDocument.Parse(File.ReadAllText(Path.Combine(
+            Run.Root, "tests", "Emberwright.Stove.Tests", "Published", "ScipyNetworks", "networks.json"))).RootElement;
+        for (var i = 0; i < golden.GetArrayLength(); i++)
+        {
+            var run = Run.OfInput(golden[i].GetProperty("network").GetRawText(), "air", "-", "--json");
+
+            Assert.Equal(ExitCodes.Ok, run.Code);
+            var flows = run.Json.GetProperty("links").EnumerateArray().Select(l => l.GetProperty("massFlowKgPerS").GetDouble());
+            foreach (var (flow, expected) in flows.Zip(golden[i].GetProperty("massFlowKgPerS").EnumerateArray().Select(e => e.GetDouble())))
+                Assert.Equal(expected, flow, 1e-3 * Math.Abs(expected));
+        }
+    }
+
+    [Fact]
+    public void A_mistake_is_named_with_path_and_remedy()
+    {
+        var run = Run.OfInput("""{"format":"emberwright-network","nodes":[{"id":"a","pressure":"3 furlong"}],"links":[]}""", "air", "-");
+
+        Assert.Equal(ExitCodes.BadInput, run.Code);
+        Assert.Contains("$.nodes[0].pressure", run.Error, StringComparison.Ordinal);
+        Assert.Contains("Use one of Pa", run.Error, StringComparison.Ordinal);
+        Assert.Empty(run.Out);
+    }
+
+    [Fact]
+    public void A_file_that_is_not_there_says_what_to_give() =>
+        Assert.Contains("demo/networks/cold-stove.json", Run.Of("air", "nowhere.json").Error, StringComparison.Ordinal);
+}
