@@ -16,7 +16,7 @@ public class AirCommandTests
         Assert.Equal(0.0294, run.Json.GetProperty("links")[0].GetProperty("massFlowKgPerS").GetDouble(), 0.0001);
     }
 
-    /// <summary>The two hundred networks SciPy solved, through the command, within 0.1 % of every flow.</summary>
+    /// <summary>The networks SciPy solved, through the command, within 0.1 % of every flow or 2e-6 kg/s, below the flow over which laws are smoothed.</summary>
     [Fact]
     public void Networks_solved_by_scipy_come_out_the_same()
     {
@@ -29,7 +29,7 @@ public class AirCommandTests
             Assert.Equal(ExitCodes.Ok, run.Code);
             var flows = run.Json.GetProperty("links").EnumerateArray().Select(l => l.GetProperty("massFlowKgPerS").GetDouble());
             foreach (var (flow, expected) in flows.Zip(golden[i].GetProperty("massFlowKgPerS").EnumerateArray().Select(e => e.GetDouble())))
-                Assert.Equal(expected, flow, 1e-3 * Math.Abs(expected));
+                Assert.Equal(expected, flow, Math.Max(1e-3 * Math.Abs(expected), 2e-6));
         }
     }
 

@@ -13,8 +13,8 @@ Equations written anew from the law of each link (SI units):
 Unknowns are the pressures of the free nodes only; each link's flow follows from its pressure difference, in closed form
 or by brentq; scipy.optimize.root (hybr, then lm) finds the pressures at which mass balances. This is the other way round
 from a solver that keeps flows and pressures as unknowns. Each network is solved from three starts; it is kept when all that
-succeed agree (several states are possible where air of two temperatures meets in a climbing link) and no flow is
-so small that its link's regime near nothing would decide.
+succeed agree and no link could carry air either way at the pressures found (several states are possible where air of two
+temperatures meets in a climbing link), and no flow is so small that its link's regime near nothing would decide.
 """
 import json
 import math
@@ -86,6 +86,17 @@ def flow(link, net, p):
     return 0.0  # a stratified link: neither direction carries itself
 
 
+def either_way(link, net, p):
+    """True when the link could carry air both ways at these pressures: up warm and down cold, or the like."""
+    a, b = net["nodes"][link["from"]], net["nodes"][link["to"]]
+    out = net["ambient"] / (R * net["t_out"])
+    flows = []
+    for here in (a, b):
+        rho = net["ambient"] / (R * here["t"])
+        flows.append(one_way(link, p[link["from"]] - p[link["to"]] + (out - rho) * G * (b["z"] - a["z"]), rho, here["t"]))
+    return flows[0] * flows[1] <= 0
+
+
 def solve(net):
     free = [i for i, n in enumerate(net["nodes"]) if n["p"] is None]
     found = []
@@ -120,6 +131,8 @@ def solve(net):
     if len(found) < 2 or any(np.max(np.abs(f - found[0])) > 1e-4 for f in found):
         return None
     p = pressures(found[0])
+    if any(either_way(link, net, p) for link in net["links"]):
+        return None
     flows = [flow(link, net, p) for link in net["links"]]
     return p, flows
 
