@@ -10,6 +10,7 @@ namespace Emberwright.Diagnosis.Inference;
 internal sealed class CaseFile
 {
     private readonly int[] _curedIn;
+    private const double UnsettledPa = 3;
 
     private CaseFile(StoveCase stove, IStoveModel model, IReadOnlyList<Fault> faults, EpochPlan plan)
     {
@@ -100,7 +101,7 @@ internal sealed class CaseFile
         }
         return new CaseFile(stove, model, faults, plan)
         {
-            Readings = ReadingSet.Of(readings),
+            Readings = Settled(ReadingSet.Of(readings), stove),
             Conditionals = conditionals,
             Stated = stated,
             Unused = unused,
@@ -120,6 +121,11 @@ internal sealed class CaseFile
         .ThenBy(e => e switch { ReadingEvidence r => $"{r.Observable.Measure} {r.Observable.Place} {r.Observable.Condition}", SignEvidence s => $"{s.Sign} {s.Outcome}", _ => "" }, StringComparer.Ordinal)
         .ThenBy(e => e is ReadingEvidence r ? r.Value : 0)
         .ThenBy(e => e.Id, StringComparer.Ordinal);
+
+    // A controller that holds its pressure is never quite settled, and of another make it may hold something else.
+    private static ReadingSet Settled(ReadingSet readings, StoveCase stove) => stove.Pattern.Control is null
+        ? readings
+        : readings.Widened(i => readings.Items[i].Observable is { Measure: Measure.Pressure, Condition.Fire: not FireState.Cold } ? UnsettledPa : 0);
 
     private static bool Predicts(IStoveModel model, StoveCase stove, Observable observable)
     {

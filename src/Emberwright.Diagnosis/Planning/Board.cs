@@ -16,12 +16,14 @@ internal sealed class Board
     private const double UnplugMinutes = 1;
     private const double OpenMinutes = 4;
     private const double WarmUpMinutes = 20;
+    private const int Opening = 1;
+    private const int Fire = 2;
 
     private readonly Catalogue _catalogue;
     private readonly Tariff _tariff;
     private readonly IPredictive _predictive;
     private readonly Situation _situation;
-    private readonly RepairPlan?[] _plans = new RepairPlan?[4];
+    private readonly RepairPlan _plan;
     private readonly ulong[] _stepCures;
     private readonly double[] _weights;
     private readonly ulong[] _faultsOf;
@@ -30,8 +32,7 @@ internal sealed class Board
     private readonly string?[] _stepCheck;
     private readonly IReadOnlyList<WorkAction> _cleaning;
     private readonly HashSet<string> _washed;
-    private readonly bool _opened;
-    private readonly bool _warm;
+    private readonly int _prepared;
 
     public Board(Catalogue catalogue, Tariff tariff, IPredictive predictive, Situation situation)
     {
@@ -50,10 +51,13 @@ internal sealed class Board
         _stepCheck = [.. _cleaning.Select(a => a.Id), .. Faults.Select(f => Confirmation.Of(f, catalogue)?.Id)];
         _stepCures = [.. _cleaning.Select(a => Mask(a.Cures)), .. Faults.Select((_, f) => 1UL << f)];
         _washed = [.. dirty.SelectMany(a => a.Cures)];
-        _opened = HasOpened();
-        _warm = Burned();
+        _prepared = (HasOpened() ? Opening : 0) + (Burned() ? Fire : 0);
         _known = [.. _stepCheck.Select(id => id is not null && catalogue.Check(id) is { } c && c.Kind != CheckKind.Clean && situation.HasDone(c))];
-        Standing = Plan(_opened, _warm).ExpectedCost(_weights, 0, _known);
+        _plan = new RepairPlan(
+            _needed, [.. explanations.Select(e => e.Unlisted)],
+            [.. Faults.Select(f => _washed.Contains(f.Id) && f.Fouling is not null ? 0 : tariff.Of(f.Remedy))],
+            [.. _stepCheck.Select(Step)], tariff.Unsolved, OpenMinutes * tariff.PerMinute, WarmUpMinutes * tariff.PerMinute);
+        Standing = _plan.ExpectedCost(_weights, 0, _known, _prepared);
     }
 
     /// <summary>The faults of all explanations, by bit.</summary>
@@ -75,10 +79,11 @@ internal sealed class Board
         {
             if (!Rules.Allow(check, _catalogue, _situation)) continue;
             var outcomes = _situation.Knows(check) ? OutcomeTable.Nothing(_weights.Length) : OutcomeTable.Of(_situation.Untold(check), _catalogue, _predictive);
+            if (outcomes is null && IsProof(check.Id)) outcomes = OutcomeTable.Nothing(_weights.Length);
             if (outcomes is not null) yield return Of(check, outcomes);
         }
 
-        foreach (var action in _catalogue.Actions.Where(a => a.Kind != RemedyKind.Clean && Holding(Mask(a.Cures)) >= Seen))
+        foreach (var action in _catalogue.Actions.Where(a => (a.Kind != RemedyKind.Clean || _catalogue.Check(a.Id) is null) && Holding(Mask(a.Cures)) >= Seen))
         {
             if (Faults.Any(f => ActionList.CureOf(f.Id) == action.Id && Rules.AllowRemedy(f, _catalogue, _situation))) yield return Of(action);
         }
@@ -122,18 +127,19 @@ internal sealed class Board
 
     private Option Of(Check check, OutcomeTable outcomes)
     {
-        var minutes = Minutes(check, _opened, _warm);
+        var need = Preparations(check) & ~_prepared;
+        var minutes = Minutes(check) + ((need & Opening) != 0 ? OpenMinutes : 0) + ((need & Fire) != 0 ? WarmUpMinutes : 0);
         var cost = minutes * _tariff.PerMinute + check.Cost;
         if (check.Needs.HasFlag(CheckNeeds.Burning)) cost += _tariff.Harm * Hazard();
         var cured = check.Action is null ? 0 : Mask(check.Cures);
         var known = Known(check.Id);
         var total = cost;
-        var plan = Plan(_opened || check.Needs.HasFlag(CheckNeeds.PanelsOff), _warm || check.Needs.HasFlag(CheckNeeds.Burning));
+        var prepared = _prepared | Preparations(check);
         foreach (var likelihood in outcomes.Likelihood)
         {
             var after = After(likelihood, out var p);
             if (p <= 1e-12) continue;
-            total += (outcomes.Drawn ? 1.0 / outcomes.Likelihood.Count : p) * plan.ExpectedCost(after, cured, known);
+            total += (outcomes.Drawn ? 1.0 / outcomes.Likelihood.Count : p) * _plan.ExpectedCost(after, cured, known, prepared);
         }
 
         return new Option(check.Id, check.Name, cost, minutes, total, check.Needs, check.Cautions, outcomes, null, check.Action, cured != 0 && Holding(cured) >= Seen);
@@ -144,8 +150,19 @@ internal sealed class Board
         var mask = Mask(action.Cures);
         var likely = Enumerable.Range(0, Faults.Count).Where(f => (mask >> f & 1) != 0).MaxBy(f => Marginal[f]);
         var cost = _tariff.Of(Faults[likely].Remedy);
-        var total = cost + Plan(_opened, _warm).ExpectedCost(_weights, mask, _known);
+        var total = cost + _plan.ExpectedCost(_weights, mask, _known, _prepared);
         return new Option(action.Id, Faults[likely].Remedy.Words, cost, action.Minutes, total, CheckNeeds.OnSite, action.Cautions, null, Faults[likely], action.Id, true);
+    }
+
+    // Where all explanations agree on a fault, its proof tells nothing new and must be had all the same.
+    private bool IsProof(string check)
+    {
+        for (var s = _cleaning.Count; s < _stepCheck.Length; s++)
+        {
+            if (_stepCheck[s] == check && !_known[s] && Marginal[s - _cleaning.Count] >= Seen) return true;
+        }
+
+        return false;
     }
 
     private double Holding(ulong mask)
@@ -172,22 +189,18 @@ internal sealed class Board
         return known;
     }
 
-    // What must be opened, unplugged or lit first costs the same whether a step is taken now or later.
-    private static double Minutes(Check check, bool opened, bool warm) => check.Minutes + TurningMinutes
-        + (check.Needs.HasFlag(CheckNeeds.Unplugged) ? UnplugMinutes : 0)
-        + (check.Needs.HasFlag(CheckNeeds.PanelsOff) && !opened ? OpenMinutes : 0)
-        + (check.Needs.HasFlag(CheckNeeds.Burning) && !warm ? WarmUpMinutes : 0);
+    // Panels are opened and a fire is lit once, for whichever step comes first.
+    private static int Preparations(Check check) =>
+        (check.Needs.HasFlag(CheckNeeds.PanelsOff) ? Opening : 0) + (check.Needs.HasFlag(CheckNeeds.Burning) ? Fire : 0);
 
-    private RepairPlan Plan(bool opened, bool warm) => _plans[(opened ? 1 : 0) + (warm ? 2 : 0)] ??= new RepairPlan(
-        _needed, [.. _predictive.Explanations.Select(e => e.Unlisted)],
-        [.. Faults.Select(f => _washed.Contains(f.Id) && f.Fouling is not null ? 0 : _tariff.Of(f.Remedy))],
-        [.. _stepCheck.Select((id, s) => new RepairStep(StepCost(s, id, opened, warm), _stepCures[s]))], _tariff.Unsolved);
+    private static double Minutes(Check check) => check.Minutes + TurningMinutes + (check.Needs.HasFlag(CheckNeeds.Unplugged) ? UnplugMinutes : 0);
 
-    private double StepCost(int step, string? id, bool opened, bool warm)
+    private RepairStep Step(string? id, int step)
     {
         var check = id is null ? null : _catalogue.Check(id);
-        var minutes = check is null ? Faults[step - _cleaning.Count].Remedy.Minutes : Minutes(check, opened, warm);
-        return minutes * _tariff.PerMinute + (step < _cleaning.Count ? _cleaning[step].PartCost : 0);
+        var minutes = check is null ? Faults[step - _cleaning.Count].Remedy.Minutes : Minutes(check);
+        var cost = minutes * _tariff.PerMinute + (step < _cleaning.Count ? _cleaning[step].PartCost : 0);
+        return new RepairStep(cost, _stepCures[step], check is null ? 0 : Preparations(check));
     }
 
     private bool HasOpened() => _catalogue.Checks.Any(c => c.Needs.HasFlag(CheckNeeds.PanelsOff) && _situation.HasDone(c));

@@ -10,6 +10,9 @@ internal static class Confirmation
     /// <summary>A sign shows a fault plainly from this probability on.</summary>
     private const double Plain = 0.6;
 
+    /// <summary>What the stove says of itself, and what is heard and smelled, points to a fault and does not prove it.</summary>
+    private static readonly IReadOnlyList<string> Hearsay = ["code", "lamps", "noise", "smell", Rules.RunsNow];
+
     /// <summary>And from this ratio to the usual probability on.</summary>
     private const double Ratio = 6;
 
@@ -18,7 +21,8 @@ internal static class Confirmation
     /// <param name="catalogue">The pattern's catalogue.</param>
     public static Check? Of(Fault fault, Catalogue catalogue) => catalogue.Checks
         .Where(c => c.Kind is not (CheckKind.Ask or CheckKind.Clean) && Shows(c, fault, catalogue))
-        .OrderBy(c => c.Minutes)
+        .OrderBy(c => fault.ProvedBy.Count == 0 || fault.ProvedBy.Contains(c.Id) ? 0 : 1)
+        .ThenBy(c => c.Minutes)
         .ThenBy(c => c.Id, StringComparer.Ordinal)
         .FirstOrDefault();
 
@@ -32,7 +36,7 @@ internal static class Confirmation
     ];
 
     private static bool IsPlain(Symptom symptom, Sign sign) =>
-        symptom.Probability >= Plain && symptom.Probability >= Ratio * sign.Outcomes[sign.IndexOf(symptom.Outcome)].Usual;
+        !Hearsay.Contains(sign.Id) && symptom.Probability >= Plain && symptom.Probability >= Ratio * sign.Outcomes[sign.IndexOf(symptom.Outcome)].Usual;
 
     /// <summary>True when a check shows a fault plainly.</summary>
     public static bool Shows(Check check, Fault fault, Catalogue catalogue) =>

@@ -15,7 +15,8 @@ namespace Emberwright.Diagnosis.Planning;
 /// <summary>A step of the fixed order: it finds and cures a set of faults at a cost that is spent in any case.</summary>
 /// <param name="Cost">Cost of the step, above 0.</param>
 /// <param name="Mask">Faults it deals with, as bits.</param>
-internal readonly record struct RepairStep(double Cost, ulong Mask);
+/// <param name="Needs">What must be prepared first, as bits; each preparation is paid once.</param>
+internal readonly record struct RepairStep(double Cost, ulong Mask, int Needs = 0);
 
 /// <summary>Expected cost of the fixed order over a set of explanations.</summary>
 internal sealed class RepairPlan
@@ -24,6 +25,7 @@ internal sealed class RepairPlan
     private readonly bool[] _unlisted;
     private readonly double[] _remedy;
     private readonly double _unsolved;
+    private readonly double[] _preparations;
     private readonly double[] _ratio;
     private readonly double[] _keys;
     private readonly int[] _order;
@@ -34,9 +36,10 @@ internal sealed class RepairPlan
     /// <param name="remedy">Cost of the remedy of each fault, by bit.</param>
     /// <param name="steps">The steps.</param>
     /// <param name="unsolved">Cost of leaving with the cause not found.</param>
-    public RepairPlan(ulong[] faultsOf, bool[] unlisted, double[] remedy, IReadOnlyList<RepairStep> steps, double unsolved)
+    /// <param name="preparations">Cost of each preparation (panels off, a fire), by bit.</param>
+    public RepairPlan(ulong[] faultsOf, bool[] unlisted, double[] remedy, IReadOnlyList<RepairStep> steps, double unsolved, params double[] preparations)
     {
-        (_faultsOf, _unlisted, _remedy, Steps, _unsolved) = (faultsOf, unlisted, remedy, [.. steps], unsolved);
+        (_faultsOf, _unlisted, _remedy, Steps, _unsolved, _preparations) = (faultsOf, unlisted, remedy, [.. steps], unsolved, preparations);
         _ratio = new double[Steps.Length];
         _keys = new double[Steps.Length];
         _order = new int[Steps.Length];
@@ -49,7 +52,8 @@ internal sealed class RepairPlan
     /// <param name="weights">Weights of the explanations, summing to one.</param>
     /// <param name="cured">Faults cured already, as bits.</param>
     /// <param name="known">Steps whose finding out is already paid for, as bits by step; may be empty.</param>
-    public double ExpectedCost(ReadOnlySpan<double> weights, ulong cured, ReadOnlySpan<bool> known)
+    /// <param name="prepared">What is prepared already, as bits.</param>
+    public double ExpectedCost(ReadOnlySpan<double> weights, ulong cured, ReadOnlySpan<bool> known, int prepared = 0)
     {
         var total = 0.0;
         var open = 0.0;
@@ -61,14 +65,15 @@ internal sealed class RepairPlan
             for (var rest = left; rest != 0; rest &= rest - 1) total += weights[k] * _remedy[BitOperations.TrailingZeroCount(rest)];
         }
 
-        Rank(weights, cured, known);
+        Rank(weights, cured, known, prepared);
         for (var i = 0; i < _order.Length && open > 1e-4; i++)
         {
             var s = _order[i];
             if (_ratio[s] >= 0) break;
             if ((Steps[s].Mask & ~cured) == 0) continue;
             if (_unsolved > 0 && -_ratio[s] * _unsolved < open) break;
-            total += CostOf(s, known) * open;
+            total += CostOf(s, known, prepared) * open;
+            if (!IsKnown(s, known)) prepared |= Steps[s].Needs;
             cured |= Steps[s].Mask;
             open = 0;
             for (var k = 0; k < weights.Length; k++)
@@ -85,7 +90,7 @@ internal sealed class RepairPlan
         return total;
     }
 
-    private void Rank(ReadOnlySpan<double> weights, ulong cured, ReadOnlySpan<bool> known)
+    private void Rank(ReadOnlySpan<double> weights, ulong cured, ReadOnlySpan<bool> known, int prepared)
     {
         for (var s = 0; s < Steps.Length; s++)
         {
@@ -97,7 +102,7 @@ internal sealed class RepairPlan
                 if (hit != 0) solves += hit == left ? weights[k] : weights[k] * BitOperations.PopCount(hit) / BitOperations.PopCount(left);
             }
 
-            _ratio[s] = -solves / CostOf(s, known);
+            _ratio[s] = -solves / CostOf(s, known, prepared);
             _order[s] = s;
         }
 
@@ -105,5 +110,13 @@ internal sealed class RepairPlan
         Array.Sort(_keys, _order);
     }
 
-    private double CostOf(int step, ReadOnlySpan<bool> known) => known.Length > 0 && known[step] ? 0.5 : Steps[step].Cost;
+    private static bool IsKnown(int step, ReadOnlySpan<bool> known) => known.Length > 0 && known[step];
+
+    private double CostOf(int step, ReadOnlySpan<bool> known, int prepared)
+    {
+        if (IsKnown(step, known)) return 0.5;
+        var cost = Steps[step].Cost;
+        for (var p = 0; p < _preparations.Length; p++) cost += ((Steps[step].Needs & ~prepared) >> p & 1) * _preparations[p];
+        return cost;
+    }
 }

@@ -16,6 +16,9 @@ internal static class Rules
 
     private const double Probably = 0.3;
 
+    /// <summary>Sign of a test run.</summary>
+    public const string RunsNow = "runs-now";
+
     /// <summary>Seeing whether it now runs makes sense once something has been done.</summary>
     public const string TestRun = "test-run";
 

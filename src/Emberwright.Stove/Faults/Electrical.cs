@@ -63,7 +63,7 @@ internal static class Electrical
                 new("light-dims", "dims", .6),
             ],
             Remedy = new(RemedyKind.Advise, "A socket of its own without an extension lead; low voltage at the panel is the supplier's.", 6, 0, [Cautions.Licensed]),
-            ProvedBy = ["supply-voltage-loaded", "look-lead"],
+            ProvedBy = ["supply-voltage-loaded"],
         },
         new()
         {
