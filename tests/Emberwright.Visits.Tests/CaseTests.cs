@@ -53,7 +53,7 @@ public class CaseTests
             {
                 var findings = Runs[id].Value[at + 1];
                 if (wrong.TryGetProperty("recommended", out var deed))
-                    Assert.False(Recommended(findings).Contains(deed.GetString()), $"{id} at {at}: recommends {deed}");
+                    Assert.False(Recommended(findings).Contains(deed.GetString()!), $"{id} at {at}: recommends {deed}");
                 if (wrong.TryGetProperty("concluded", out var fault))
                     Assert.False(findings.Beliefs.Suspects.Any(s => s.Fault == fault.GetString() && s.Probability >= Concluded), $"{id} at {at}: concludes {fault}");
             }
