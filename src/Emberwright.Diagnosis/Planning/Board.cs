@@ -72,6 +72,10 @@ internal sealed class Board
     /// <summary>Expected total from here when nothing more is asked.</summary>
     public double Standing { get; }
 
+    /// <summary>Id of the check that would prove the likeliest fault, once that is more likely than not and not yet proved; else null.</summary>
+    public string? Proof => Enumerable.Range(0, Faults.Count).Where(f => Marginal[f] >= Seen && !_known[_cleaning.Count + f])
+        .OrderByDescending(f => Marginal[f]).Select(f => _stepCheck[_cleaning.Count + f]).FirstOrDefault();
+
     /// <summary>Every option that the rules allow, with its expected total.</summary>
     public IEnumerable<Option> Options()
     {

@@ -10,8 +10,12 @@ internal static class Confirmation
     /// <summary>A sign shows a fault plainly from this probability on.</summary>
     private const double Plain = 0.6;
 
-    /// <summary>What the stove says of itself, and what is heard and smelled, points to a fault and does not prove it.</summary>
-    private static readonly IReadOnlyList<string> Hearsay = ["code", "lamps", "noise", "smell", Rules.RunsNow];
+    /// <summary>
+    /// What the stove says of itself, what is heard and smelled, and which load stands still points to a fault and does not
+    /// prove it: a motor without power stands as still as a dead one.
+    /// </summary>
+    private static readonly IReadOnlyList<string> Hearsay =
+        ["code", "lamps", "noise", "smell", Rules.RunsNow, "feed-pulse", "feed-drop", "igniter-glow", "combustion-blower-run", "room-blower-run", "flame"];
 
     /// <summary>And from this ratio to the usual probability on.</summary>
     private const double Ratio = 6;

@@ -36,6 +36,7 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
         var all = board.Options().ToList();
         var options = all.Where(o => o.Worth(board.Standing) > LeastWorth || o.LikelyCures).DefaultIfEmpty(all.MinBy(o => o.Total)).OfType<Option>()
             .OrderBy(o => o.LikelyCures ? o.Total * ActingIsWorth : o.Total).ThenBy(o => o.Id, StringComparer.Ordinal).ToList();
+        if (board.Proof is { } id && options.FindIndex(o => o.Id == id) is var at and > 1) Offer(options, at);
         if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), [.. WithoutFire(options, situation).Take(2).Select(o => Recommend(o, board))]);
         if (options.Count == 0 || board.Open < Running && situation.Epoch > 0) return new NextCheck(null, []);
         if (situation is { OnSite: true, MadeSafe: false } && options[0].Needs.HasFlag(CheckNeeds.Unplugged))
@@ -49,6 +50,14 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
             : options[0];
         var others = options.Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action) && !IsPartOf(o, best)).Take(2);
         return new NextCheck(Recommend(best, board), [.. others.Select(o => Recommend(o, board))]);
+    }
+
+    // One step ahead a question about the unlikely may look cheaper; what proves the likeliest is offered all the same.
+    private static void Offer(List<Option> options, int at)
+    {
+        var proof = options[at];
+        options.RemoveAt(at);
+        options.Insert(1, proof);
     }
 
     /// <summary>A part of the recommended check is no alternative to it.</summary>
