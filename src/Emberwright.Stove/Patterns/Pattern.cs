@@ -57,6 +57,9 @@ public sealed record Pattern
     /// <summary>True when combustion air always comes from outdoors, whatever the site says.</summary>
     public bool IsSealed { get; init; }
 
+    /// <summary>How it is built, as far as a section through it shows.</summary>
+    public required Construction Construction { get; init; }
+
     /// <summary>How its controls are wired.</summary>
     /// <exception cref="CircuitException">No wiring is known for this pattern.</exception>
     public Wiring Wiring => WiringLibrary.For(Id);
