@@ -88,7 +88,7 @@ internal sealed class FoulingStates
         if (only < 0) return 0;
         var single = Array.FindLastIndex(seen, s => s != 0) == only;
         return single && mode.Problem.Layout.Unknowns[only].IsExponential
-            ? Skew.Of(-mean, variance, mode.Problem.Layout.Unknowns[only].Sd).Beyond(-limit)
+            ? mode.SkewOf(only, -mean, variance).Beyond(-limit)
             : Normal.Below((limit - mean) / Math.Sqrt(variance));
     }
 

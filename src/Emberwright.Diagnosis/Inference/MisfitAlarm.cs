@@ -52,7 +52,7 @@ internal static class MisfitAlarm
             for (var j = 0; j < n; j++) z[j] = Normal.Quantile(Math.Clamp(random.NextDouble(), 1e-12, 1 - 1e-12));
             var c = root.Spread(z);
             for (var j = 0; j < n; j++)
-                if (layout.Unknowns[j].IsExponential) c[j] = layout.Unknowns[j].Sd * (-Math.Log(Math.Max(random.NextDouble(), 1e-12)) - 1);
+                if (layout.Unknowns[j].IsExponential) c[j] = -layout.Unknowns[j].Sd * Math.Log(Math.Max(random.NextDouble(), 1e-12)) - prior.Mean[j];
             for (var i = 0; i < m; i++) e[i] = Normal.Quantile(Math.Clamp(random.NextDouble(), 1e-12, 1 - 1e-12));
             var y = noise.Spread(e);
             for (var i = 0; i < m; i++) y[i] += Cholesky.Dot(jacobian.AsSpan(i * n, n), c);

@@ -25,6 +25,9 @@ internal sealed class Mode
         2.440975028949394e-1, 4.991640676521788e-2, 2.789141321231769e-3, 2.2345844007746e-5,
     ];
 
+    private const int MostStandIns = 2;
+    private const double MostRestriction = 3;
+
     private readonly Problem _problem;
     private readonly double[] _pull;
     private readonly double[] _precision;
@@ -47,9 +50,10 @@ internal sealed class Mode
         for (var k = 0; k < n; k++)
         {
             if (!problem.Layout.Unknowns[k].IsExponential) continue;
-            var skew = Skew.Of(mean[k], Covariance[k * n + k], problem.Layout.Unknowns[k].Sd);
+            var skew = SkewOf(k, mean[k], Covariance[k * n + k]);
             Skews[k] = skew;
-            ln += skew.LnFactor;
+            // A fit that has not ended may not borrow from where it might have ended.
+            ln += reliable ? skew.LnFactor : Math.Min(skew.LnFactor, 0);
         }
         LnEvidence = ln;
 
@@ -109,7 +113,31 @@ internal sealed class Mode
     /// <summary>Fits from a start; where that fails the linear answer there, where even that fails null.</summary>
     public static Mode? From(Problem problem, double[] start)
     {
-        return GaussNewton.Minimise(problem, start) is { } fit ? Of(fit) : Linear(problem, problem.At(start));
+        if (GaussNewton.Minimise(problem, start) is not { } fit) return Linear(problem, problem.At(start));
+        var mode = Of(fit);
+        for (var again = 0; again < MostStandIns && mode.Nearer() is { } nearer; again++)
+        {
+            if (GaussNewton.Minimise(nearer, mode.Mean) is not { } moved) break;
+            mode = Of(moved);
+        }
+        return mode;
+    }
+
+    /// <summary>What the evidence makes of a restriction's exponential prior, from a mean and variance of it.</summary>
+    public Skew SkewOf(int unknown, double mean, double variance)
+    {
+        var prior = _problem.Prior;
+        return Skew.Of(mean, variance, _problem.Layout.Unknowns[unknown].Sd, prior.Mean[unknown], prior.Covariance[unknown * prior.Mean.Length + unknown]);
+    }
+
+    /// <summary>The problem with stand-ins nearer to where the evidence puts the restrictions; null when they are near enough.</summary>
+    private Problem? Nearer()
+    {
+        var n = Mean.Length;
+        var far = new List<(int, double, double)>();
+        for (var k = 0; k < n; k++)
+            if (Skews[k] is { } skew && skew.IsFarFrom(Mean[k], Covariance[k * n + k])) far.Add((k, 0, skew.Tau * Math.Min(skew.Mean, MostRestriction)));
+        return far.Count == 0 ? null : new Problem(_problem, _problem.Prior.StandingIn(far));
     }
 
     /// <summary>
@@ -259,6 +287,17 @@ internal sealed class Mode
             for (var k = 0; k < n; k++) fromPrior += At.Jacobian[i * n + k] * (At.Point[k] - _problem.Prior.Mean[k]);
             sum += fromPrior * _pull[i];
         }
+        return sum;
+    }
+
+    /// <summary>½(ĉ − c₀)ᵀΛ⁻¹(ĉ − c₀): how far the unknowns had to go.</summary>
+    public double Strain()
+    {
+        var n = Mean.Length;
+        var away = new double[n];
+        for (var k = 0; k < n; k++) away[k] = Mean[k] - _problem.Prior.Mean[k];
+        var sum = 0.0;
+        for (var k = 0; k < n; k++) sum += 0.5 * away[k] * Cholesky.Dot(_problem.Prior.Precision.AsSpan(k * n, n), away);
         return sum;
     }
 

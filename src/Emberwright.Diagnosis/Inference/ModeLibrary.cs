@@ -10,6 +10,8 @@ namespace Emberwright.Diagnosis.Inference;
 /// </summary>
 internal sealed class ModeLibrary
 {
+    private const double Strained = 5;
+
     private readonly CaseFile _file;
     private readonly SolveCache _cache;
     private readonly Layout _layout;
@@ -69,15 +71,34 @@ internal sealed class ModeLibrary
     {
         var key = Key(Shifts(faults), Bounds(faults));
         if (_modes.TryGetValue(key, out var mode)) return mode;
-        mode = Fitted(faults, _file.Readings, null, Start(faults, start));
+        mode = FromBetterStart(faults, start);
         _modes.Add(key, mode);
         return mode;
+    }
+
+    /// <summary>
+    /// A fit that had to go far to explain the evidence without these faults is a poor place to start from; then the prior's
+    /// means are tried too, and the better start is taken, and the other one where it leads nowhere.
+    /// </summary>
+    private Mode? FromBetterStart(int[] faults, Mode start)
+    {
+        var problem = Problem(faults, _file.Readings, null, start);
+        var near = Start(faults, start);
+        if (start.Strain() < Strained) return Mode.From(problem, near);
+        var plain = Problem(faults, _file.Readings, null);
+        var afresh = _prior.With(plain.Layout).Mean;
+        var (a, b) = (problem.At(near), plain.At(afresh));
+        var nearer = !b.Solved || a.Solved && a.Misfit <= b.Misfit;
+        var mode = nearer ? Mode.From(problem, near) : Mode.From(plain, afresh);
+        if (mode is { Reliable: true }) return mode;
+        var other = nearer ? Mode.From(plain, afresh) : Mode.From(problem, near);
+        return mode is null || other is not null && other.LnEvidence > mode.LnEvidence ? other : mode;
     }
 
     /// <summary>The linear answer under two faults at the better single's fit with the other's mean severity.</summary>
     public Mode? Extrapolate(int[] faults, Mode start)
     {
-        var problem = Problem(faults, _file.Readings, null);
+        var problem = Problem(faults, _file.Readings, null, start);
         return Mode.Linear(problem, problem.At(Start(faults, start)));
     }
 
@@ -115,7 +136,7 @@ internal sealed class ModeLibrary
         if (mode.Problem.Layout.Count - _layout.Count == shifts.Length) return mode;
         if (_full.TryGetValue(candidate, out var full)) return full;
         var layout = _layout.With(shifts);
-        full = mode.Padded(new Problem(_cache, layout, _prior.With(layout), mode.Problem.Readings, mode.Problem.Margins), _layout.Count);
+        full = mode.Padded(new Problem(_cache, layout, _prior.With(layout).StandingInAs(mode.Problem.Prior, _layout), mode.Problem.Readings, mode.Problem.Margins), _layout.Count);
         _full.Add(candidate, full);
         return full;
     }
@@ -143,12 +164,17 @@ internal sealed class ModeLibrary
         return key.ToString();
     }
 
-    private Problem Problem(int[] faults, ReadingSet readings, IConditional? leftOut)
+    /// <param name="faults">Faults supposed.</param>
+    /// <param name="readings">The readings.</param>
+    /// <param name="leftOut">Evidence that does not join the fit.</param>
+    /// <param name="near">A fit nearby whose stand-ins for exponential priors serve here too.</param>
+    private Problem Problem(int[] faults, ReadingSet readings, IConditional? leftOut, Mode? near = null)
     {
         var layout = _layout.With(Shifts(faults));
         var bounds = Bounds(faults);
         IMargin[] margins = [.. bounds.Where((b, i) => b.Margin is not null && !ReferenceEquals(_file.Conditionals[i], leftOut)).Select(b => b.Margin!)];
-        return new Problem(_cache, layout, _prior.With(layout), readings, margins);
+        var prior = _prior.With(layout);
+        return new Problem(_cache, layout, near is null ? prior : prior.StandingInAs(near.Problem.Prior, _layout), readings, margins);
     }
 
     private Mode? Fitted(int[] faults, ReadingSet readings, IConditional? leftOut, double[] start) =>

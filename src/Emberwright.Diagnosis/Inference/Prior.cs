@@ -73,6 +73,38 @@ internal sealed class Prior
         return new Prior(mean, covariance, factor.Inverse(), factor.LnDeterminant);
     }
 
+    /// <summary>The same with other normals standing in for exponential priors, which depend on nothing else.</summary>
+    /// <param name="standIns">Index of the unknown, mean and variance of its new stand-in.</param>
+    public Prior StandingIn(IReadOnlyList<(int Unknown, double Mean, double Variance)> standIns)
+    {
+        if (standIns.Count == 0) return this;
+        var n = Mean.Length;
+        var mean = (double[])Mean.Clone();
+        var covariance = (double[])Covariance.Clone();
+        var precision = (double[])Precision.Clone();
+        var ln = LnDeterminant;
+        foreach (var (k, m, v) in standIns)
+        {
+            ln += Math.Log(v / covariance[k * n + k]);
+            (mean[k], covariance[k * n + k], precision[k * n + k]) = (m, v, 1 / v);
+        }
+        return new Prior(mean, covariance, precision, ln);
+    }
+
+    /// <summary>The same with the stand-ins that another prior has for these exponential unknowns.</summary>
+    /// <param name="other">The other prior.</param>
+    /// <param name="layout">The first unknowns, which both have.</param>
+    public Prior StandingInAs(Prior other, Layout layout)
+    {
+        var (n, m) = (Mean.Length, other.Mean.Length);
+        return StandingIn(
+        [
+            .. Enumerable.Range(0, layout.Count)
+                .Where(k => layout.Unknowns[k].IsExponential && Covariance[k * n + k] != other.Covariance[k * m + k])
+                .Select(k => (k, other.Mean[k], other.Covariance[k * m + k])),
+        ]);
+    }
+
     /// <summary>The same with shifts appended to the layout.</summary>
     public Prior With(Layout extended)
     {

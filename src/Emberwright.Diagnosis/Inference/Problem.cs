@@ -30,6 +30,12 @@ internal sealed class Problem
         Margins = margins;
     }
 
+    /// <summary>The same problem with another prior.</summary>
+    public Problem(Problem problem, Prior prior)
+        : this(problem._cache, problem.Layout, prior, problem.Readings, problem.Margins)
+    {
+    }
+
     /// <summary>The unknowns.</summary>
     public Layout Layout { get; }
 
