@@ -31,6 +31,10 @@ internal static class Application
             config.AddCommand<NextCommand>("next")
                 .WithDescription("The check most worth doing now")
                 .WithExample("next", "demo/visits/ash-passages-full.jsonl");
+            config.AddCommand<AttendCommand>("attend")
+                .WithDescription("Work through a visit check by check; every line typed is written to the file at once")
+                .WithExample("attend", "visit.jsonl", "--units", "us")
+                .WithExample("attend", "new-visit.jsonl", "--begin", "damper-insert", "--author", "\"R. Sorrel\"");
             config.AddCommand<ReportCommand>("report")
                 .WithDescription("The customer's page and the figures, as PDF")
                 .WithExample("report", "demo/visits/healthy-service.jsonl", "-o", "report.pdf");

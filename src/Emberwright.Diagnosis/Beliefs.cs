@@ -125,5 +125,5 @@ public sealed record RecommendedCheck(
 
 /// <summary>The next check and the best alternatives, or nothing left to do.</summary>
 /// <param name="Best">The recommended check; null when the stove provably runs or nothing remains.</param>
-/// <param name="Alternatives">The next best, up to two.</param>
+/// <param name="Alternatives">The next best, up to two unless more were asked for.</param>
 public sealed record NextCheck(RecommendedCheck? Best, IReadOnlyList<RecommendedCheck> Alternatives);

@@ -28,15 +28,23 @@ public sealed record Findings(
 {
     private const double Likely = 0.5;
 
+    /// <summary>The posterior behind the beliefs, from which any check's results can be predicted.</summary>
+    public required Posterior Posterior { get; init; }
+
+    /// <summary>Where the visit stands for planning.</summary>
+    public required Situation Situation { get; init; }
+
     /// <summary>Draws the conclusions from a visit file; null when the file does not say which stove it is.</summary>
-    public static Findings? Of(VisitFile file)
+    /// <param name="file">The file.</param>
+    /// <param name="onSite">Whether somebody is at the stove; null reads it off what has been recorded.</param>
+    public static Findings? Of(VisitFile file, bool? onSite = null)
     {
         ArgumentNullException.ThrowIfNull(file);
         var visit = Visit.Fold(file.Journal);
-        return PatternOf(visit) is { } pattern ? Of(visit, pattern, file.Problems) : null;
+        return PatternOf(visit) is { } pattern ? Steps(visit, pattern, file.Problems, onSite).Last().Findings! : null;
     }
 
-    /// <summary>Why <see cref="Of(VisitFile)"/> gave nothing.</summary>
+    /// <summary>Why <see cref="Of"/> gave nothing.</summary>
     public static IReadOnlyList<Problem> WhyNone(VisitFile file)
     {
         ArgumentNullException.ThrowIfNull(file);
@@ -74,7 +82,11 @@ public sealed record Findings(
     /// The same in slices short enough for a screen to be drawn between them; the conclusion comes with the last slice,
     /// a first one with the end of the single faults.
     /// </summary>
-    public static IEnumerable<(Progress Progress, Findings? Findings)> Steps(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems)
+    /// <param name="visit">The visit.</param>
+    /// <param name="pattern">The stove's pattern.</param>
+    /// <param name="problems">What was wrong in its file.</param>
+    /// <param name="onSite">Whether somebody is at the stove; null reads it off what has been recorded.</param>
+    public static IEnumerable<(Progress Progress, Findings? Findings)> Steps(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems, bool? onSite = null)
     {
         ArgumentNullException.ThrowIfNull(visit);
         ArgumentNullException.ThrowIfNull(pattern);
@@ -93,13 +105,11 @@ public sealed record Findings(
             }
 
             yield return (progress, null);
-            var situation = new Situation(evidence, beliefs.Stops, IsOnSite(visit), IsMadeSafe(visit), IsConcern(stove, beliefs));
+            var situation = new Situation(evidence, beliefs.Stops, onSite ?? IsOnSite(visit), IsMadeSafe(visit), IsConcern(stove, beliefs));
             var next = new Planner(catalogue, Tariff.Default).Next(posterior, situation);
-            yield return (progress, new Findings(visit, stove, catalogue, evidence, beliefs, next, problems));
+            yield return (progress, new Findings(visit, stove, catalogue, evidence, beliefs, next, problems) { Posterior = posterior, Situation = situation });
         }
     }
-
-    private static Findings Of(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems) => Steps(visit, pattern, problems).Last().Findings!;
 
     private static bool IsConcern(StoveCase stove, Beliefs beliefs) =>
         !stove.History.IsService

@@ -10,6 +10,7 @@ public class OptionTests
     [InlineData("suspects")]
     [InlineData("next")]
     [InlineData("report")]
+    [InlineData("attend")]
     [InlineData("flue")]
     [InlineData("faults")]
     [InlineData("meter")]

@@ -1,3 +1,4 @@
+using Emberwright.Diagnosis;
 using Emberwright.Visits;
 using Spectre.Console;
 
@@ -8,10 +9,12 @@ internal static class Stops
 {
     public static void Write(Terminal terminal, Findings findings)
     {
-        foreach (var stop in findings.Beliefs.Stops)
-        {
-            terminal.Console.WriteLine($"STOP: {stop.Words}");
-            terminal.Console.WriteLine($"      Released by: {stop.ReleasedBy}. Source: {stop.Source}.");
-        }
+        foreach (var stop in findings.Beliefs.Stops) Write(terminal, stop);
+    }
+
+    public static void Write(Terminal terminal, StandingStop stop)
+    {
+        terminal.Console.WriteLine($"STOP: {stop.Words}");
+        terminal.Console.WriteLine($"      Released by: {stop.ReleasedBy}. Source: {stop.Source}.");
     }
 }

@@ -26,10 +26,11 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     /// <summary>Between a look and a deed that come out nearly alike, the deed: V does not see that looking goes on.</summary>
     private const double ActingIsWorth = 0.93;
 
-    /// <summary>The best next check and two alternatives.</summary>
+    /// <summary>The best next check and a few alternatives.</summary>
     /// <param name="predictive">What is believed and what it predicts.</param>
     /// <param name="situation">Where the visit stands.</param>
-    public NextCheck Next(IPredictive predictive, Situation situation)
+    /// <param name="alternatives">At most so many alternatives.</param>
+    public NextCheck Next(IPredictive predictive, Situation situation, int alternatives = 2)
     {
         if (!situation.Concern) return Routine(situation);
         var board = new Board(catalogue, tariff, predictive, situation);
@@ -37,18 +38,18 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
         var options = all.Where(o => o.Worth(board.Standing) > LeastWorth || o.LikelyCures).DefaultIfEmpty(all.MinBy(o => o.Total)).OfType<Option>()
             .OrderBy(o => o.LikelyCures ? o.Total * ActingIsWorth : o.Total).ThenBy(o => o.Id, StringComparer.Ordinal).ToList();
         if (board.Proof is { } id && options.FindIndex(o => o.Id == id) is var at and > 1) Offer(options, at);
-        if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), [.. WithoutFire(options, situation).Take(2).Select(o => Recommend(o, board))]);
+        if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), [.. WithoutFire(options, situation).Take(alternatives).Select(o => Recommend(o, board))]);
         if (options.Count == 0 || board.Open < Running && situation.Epoch > 0) return new NextCheck(null, []);
         if (situation is { OnSite: true, MadeSafe: false } && options[0].Needs.HasFlag(CheckNeeds.Unplugged))
         {
             var before = options.Where(o => o.Remedies is null && !o.Needs.HasFlag(CheckNeeds.Unplugged) && !o.Needs.HasFlag(CheckNeeds.PanelsOff));
-            return new NextCheck(SafeFirst(options[0]), [.. options.Take(1).Concat(before.Take(1)).Select(o => Recommend(o, board))]);
+            return new NextCheck(SafeFirst(options[0]), [.. options.Take(1).Concat(before.Take(alternatives - 1)).Select(o => Recommend(o, board))]);
         }
 
         var best = situation.HasJustActed && all.FirstOrDefault(o => o.Id == Rules.TestRun) is { } run ? run
             : Rules.AwaitsItsCause(board, situation) && options.FirstOrDefault(o => catalogue.Check(o.Id) is { } c && Rules.LooksForCause(c)) is { } why ? why
             : options[0];
-        var others = options.Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action) && !IsPartOf(o, best)).Take(2);
+        var others = options.Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action) && !IsPartOf(o, best)).Take(alternatives);
         return new NextCheck(Recommend(best, board), [.. others.Select(o => Recommend(o, board))]);
     }
 
