@@ -18,7 +18,7 @@ public static class DamperInsert
         Id = Id,
         Name = "damper-regulated top-feed insert proved by an exhaust temperature disc",
         Synonyms = ["pellet insert", "fireplace insert", "top-feed insert", "damper insert", "snap disc insert"],
-        Construction = new(FeedKind.Chute, ExchangerKind.Tubes, AshWay.Sides, IntakeKind.Damper, IsInsert: true),
+        Form = new(FeedKind.Chute, ExchangerKind.Tubes, AshWay.Sides, IntakeKind.Damper, IsInsert: true),
         Air = new Topology(
             [
                 new Node("air-box", 0.15),

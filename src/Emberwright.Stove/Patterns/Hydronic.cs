@@ -18,7 +18,7 @@ public static class Hydronic
         Id = Id,
         Name = "hydronic stove",
         Synonyms = ["hydronic", "boiler stove", "water stove", "thermo stove", "stove with water jacket", "idro stove"],
-        Construction = new(FeedKind.Chute, ExchangerKind.WaterTubes, AshWay.Back, IntakeKind.Pipe),
+        Form = new(FeedKind.Chute, ExchangerKind.WaterTubes, AshWay.Back, IntakeKind.Pipe),
         Air = new Topology(
             [
                 new Node("air-box", 0.15),

@@ -18,7 +18,7 @@ public static class MultiFuelAgitator
         Id = Id,
         Name = "multi-fuel stove with agitator",
         Synonyms = ["multi-fuel stove", "corn stove", "corn and pellet stove", "agitator stove"],
-        Construction = new(FeedKind.Chute, ExchangerKind.Plates, AshWay.Sides, IntakeKind.Pipe),
+        Form = new(FeedKind.Chute, ExchangerKind.Plates, AshWay.Sides, IntakeKind.Pipe),
         Air = new Topology(
             [
                 new Node("air-box", 0.15),

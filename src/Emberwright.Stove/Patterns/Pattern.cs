@@ -58,7 +58,7 @@ public sealed record Pattern
     public bool IsSealed { get; init; }
 
     /// <summary>How it is built, as far as a section through it shows.</summary>
-    public required Construction Construction { get; init; }
+    public required StoveForm Form { get; init; }
 
     /// <summary>How its controls are wired.</summary>
     /// <exception cref="CircuitException">No wiring is known for this pattern.</exception>

@@ -18,7 +18,7 @@ public static class SealedCombustion
         Id = Id,
         Name = "sealed-combustion stove with pressure sensor and modulating blower",
         Synonyms = ["sealed-combustion stove", "room-sealed stove", "modulating stove", "pressure-sensor stove", "airtight stove"],
-        Construction = new(FeedKind.Chute, ExchangerKind.Ducts, AshWay.Back, IntakeKind.Duct),
+        Form = new(FeedKind.Chute, ExchangerKind.Ducts, AshWay.Back, IntakeKind.Duct),
         Air = new Topology(
             [
                 new Node("air-box", 0.15),

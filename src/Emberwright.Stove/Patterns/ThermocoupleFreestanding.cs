@@ -18,7 +18,7 @@ public static class ThermocoupleFreestanding
         Id = Id,
         Name = "thermocouple-proved top-feed freestanding stove with scraped tubes and a hidden ash chamber",
         Synonyms = ["thermocouple stove", "freestanding stove", "top-feed freestanding stove", "thermocouple-proved top-feed freestanding stove", "hidden ash chamber stove"],
-        Construction = new(FeedKind.Chute, ExchangerKind.ScrapedTubes, AshWay.HiddenChamber, IntakeKind.Pipe),
+        Form = new(FeedKind.Chute, ExchangerKind.ScrapedTubes, AshWay.HiddenChamber, IntakeKind.Pipe),
         Air = new Topology(
             [
                 new Node("air-box", 0.15),

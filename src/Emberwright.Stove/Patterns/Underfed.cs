@@ -19,7 +19,7 @@ public static class Underfed
         Id = Id,
         Name = "underfed stove with swing-down exchanger panel, hinged blower access, airwash gap and intake flapper",
         Synonyms = ["underfed stove", "bottom-feed stove", "underfeed stove", "underfed stove with swing-down exchanger panel and exhaust probe", "swing-down panel stove"],
-        Construction = new(FeedKind.FromBelow, ExchangerKind.SwingDownPanel, AshWay.Back, IntakeKind.Flapper),
+        Form = new(FeedKind.FromBelow, ExchangerKind.SwingDownPanel, AshWay.Back, IntakeKind.Flapper),
         Air = new Topology(
             [
                 new Node("air-box", 0.15),

@@ -50,10 +50,10 @@ public enum IntakeKind
     Duct,
 }
 
-/// <summary>What a section through the stove shows of its construction beside its air path and wiring.</summary>
+/// <summary>What a section through the stove shows of its form beside its air path and wiring.</summary>
 /// <param name="Feed">How fuel reaches the burn pot.</param>
 /// <param name="Exchanger">What the exchanger is made of.</param>
 /// <param name="Ash">Where the ash passages lie.</param>
 /// <param name="Intake">What regulates the combustion air.</param>
 /// <param name="IsInsert">True when it stands in a masonry fireplace.</param>
-public sealed record Construction(FeedKind Feed, ExchangerKind Exchanger, AshWay Ash, IntakeKind Intake, bool IsInsert = false);
+public sealed record StoveForm(FeedKind Feed, ExchangerKind Exchanger, AshWay Ash, IntakeKind Intake, bool IsInsert = false);
