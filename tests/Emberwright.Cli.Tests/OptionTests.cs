@@ -47,6 +47,22 @@ public class OptionTests
     }
 
     [Fact]
+    public void Patterns_say_how_to_get_at_the_hidden_ash()
+    {
+        var run = Run.Of("patterns", "thermocouple-freestanding", "--json");
+        var pattern = run.Json.GetProperty("patterns")[0];
+        var trap = pattern.GetProperty("ashTraps").EnumerateArray().Single(t => t.GetProperty("id").GetString() == "hidden-chamber");
+        var through = trap.GetProperty("through").EnumerateArray().Select(t => t.GetString()).ToList();
+        var cover = pattern.GetProperty("panels").EnumerateArray().Single(p => p.GetProperty("id").GetString() == "chamber-covers");
+
+        Assert.True(trap.GetProperty("hidden").GetBoolean());
+        Assert.Contains("chamber-covers", through);
+        Assert.True(cover.GetProperty("fasteners")[0].GetProperty("count").GetInt32() > 0);
+        Assert.NotEmpty(cover.GetProperty("cautions").EnumerateArray());
+        Assert.Contains("hidden ash chamber", Run.Of("patterns", "thermocouple-freestanding").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Flue_gives_the_textbook_air_ratio()
     {
         // λ = 2 on the fuel "50.50 C, 6.10 H, 42.89 O" has 10.52 % O2, dry: stoichiometry of the fuel's elements.

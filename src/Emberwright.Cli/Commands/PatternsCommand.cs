@@ -1,16 +1,14 @@
 using System.ComponentModel;
 using System.Text.Json;
 using Emberwright.Cli.Json;
-using Emberwright.Stove;
 using Emberwright.Stove.Patterns;
 using Emberwright.Stove.Quantities;
-using Emberwright.Visits.Journal;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Emberwright.Cli.Commands;
 
-/// <summary>The families of construction the tool knows, with the ranges a healthy stove of each reads.</summary>
+/// <summary>The families of construction the tool knows; one by name: its ranges, panels, ash traps, gaskets, sensors, and how to find the rest.</summary>
 internal sealed class PatternsCommand(Terminal terminal) : Command<PatternsCommand.Settings>
 {
     internal sealed class Settings : CommandSettings
@@ -22,6 +20,16 @@ internal sealed class PatternsCommand(Terminal terminal) : Command<PatternsComma
         [CommandOption("--json")]
         [Description("Write JSON, as docs/json.md describes")]
         public bool Json { get; init; }
+
+        [CommandOption("--units <SYSTEM>")]
+        [Description("us (inWC, degF) or si (Pa, degC)")]
+        [DefaultValue("si")]
+        public string Units { get; init; } = "si";
+
+        public override ValidationResult Validate() =>
+            Units.ToLowerInvariant() is "us" or "si"
+                ? ValidationResult.Success()
+                : ValidationResult.Error($"--units is '{Units}'; it takes us (inWC, degF) or si (Pa, degC).");
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
@@ -38,42 +46,23 @@ internal sealed class PatternsCommand(Terminal terminal) : Command<PatternsComma
             patterns = [one];
         }
 
-        if (settings.Json) WriteJson(patterns);
-        else WriteText(patterns);
+        var units = settings.Units.Equals("us", StringComparison.OrdinalIgnoreCase) ? UnitSystem.Us : UnitSystem.Si;
+        if (settings.Json) terminal.Out.WriteLine(JsonSerializer.Serialize(PatternsDocument.Of(patterns, units), JsonOf.Options));
+        else WriteText(patterns, units);
         return ExitCodes.Ok;
     }
 
-    private void WriteText(IReadOnlyList<Pattern> patterns)
+    private void WriteText(IReadOnlyList<Pattern> patterns, UnitSystem units)
     {
         foreach (var pattern in patterns)
         {
             terminal.Console.MarkupLineInterpolated($"[bold]{pattern.Id}[/]  {pattern.Name}");
-            terminal.Console.WriteLine($"  ports: {string.Join(", ", pattern.Ports.Select(p => p.Id))}; sensing hose at {pattern.Switch.SensePort}; {pattern.SupplyV:0} V");
-            if (patterns.Count > 1) continue;
-            var table = new Table { Border = TableBorder.Simple };
-            table.AddColumns(new TableColumn("where"), new TableColumn("quantity"), new TableColumn("condition"), new TableColumn("range").RightAligned(), new TableColumn("origin"));
-            foreach (var r in pattern.Ratings)
-            {
-                var shown = new Shown(r.Observable.Measure, UnitSystem.Si);
-                table.AddRow(r.Observable.Place, MeasureUnits.Name(r.Observable.Measure), Markup.Escape(ConditionText.Format(r.Observable.Condition)),
-                    Markup.Escape($"{shown.NumberText(r.Low)} … {shown.Text(r.High)}"), Markup.Escape(r.Origin.ToString() ?? ""));
-            }
+            terminal.Console.WriteLine($"  ports: {string.Join(", ", pattern.Ports.Select(p => p.Id))}; sensing hose at {pattern.SensePort}; {pattern.SupplyV:0} V");
+        }
 
-            terminal.Console.Write(table);
+        if (patterns is [var one])
+        {
+            new PatternSheet(terminal.Console, units).Write(one);
         }
     }
-
-    private void WriteJson(IReadOnlyList<Pattern> patterns) => terminal.Out.WriteLine(JsonSerializer.Serialize(new
-    {
-        patterns = patterns.Select(p => new
-        {
-            p.Id,
-            p.Name,
-            p.Synonyms,
-            ports = p.Ports.Select(x => new { x.Id, x.Name }),
-            sensePort = p.Switch.SensePort,
-            supplyV = p.SupplyV,
-            parameters = p.Parameters.Select(b => EnumWords.Of(b.Parameter)),
-        }),
-    }, JsonOf.Options));
 }

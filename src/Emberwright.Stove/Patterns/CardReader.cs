@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Emberwright.Stove.Patterns.Anatomies;
 using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Stove.Patterns;
@@ -48,7 +49,8 @@ internal sealed class CardReader
                     limits.Quantity("leastRise", Dimension.Length))
                 : null,
             Codes = [.. at.Items("codes").Select(c => new CardCode(c.Needed("code"), c.Needed("meaning")))],
-            Access = [.. at.Items("access").Select(Panel)],
+            Access = [.. at.Items("access").Select(i => Panel(i, pattern))],
+            Gaskets = [.. at.Items("gaskets").Select(GasketOf)],
             Documents = [.. at.Items("documents").Select(Document)],
         };
         if (card.SwitchClosesPa is { } closes && card.SwitchOpensPa is { } opens && opens >= closes)
@@ -158,7 +160,7 @@ internal sealed class CardReader
         at.Quantity("current", Dimension.Current),
         at.Quantity("speed", Dimension.Rotation));
 
-    private CardAccess Panel(JsonPlace at)
+    private CardAccess Panel(JsonPlace at, Pattern? pattern)
     {
         var words = at.Needed("area");
         if (!AreaNames.TryParse(words, out var area) && words.Length > 0)
@@ -166,8 +168,37 @@ internal sealed class CardReader
             Report(at.Path + ".area", $"\"{words}\" is not known", $"Use one of {AreaNames.All}.");
         }
 
-        return new CardAccess(area, at.Needed("where"), at.Text("fasteners") ?? "", at.Text("gasket") ?? "");
+        var panel = at.Text("panel") ?? "";
+        if (panel.Length > 0 && pattern is not null && pattern.Anatomy.Panel(panel) is null)
+        {
+            Report(at.Path + ".panel", $"\"{panel}\" is not a panel of {pattern.Id}",
+                $"Use one of {string.Join(", ", pattern.Anatomy.Panels.Select(p => p.Id))}, or leave it out for a panel of its own.");
+        }
+
+        return new CardAccess(area, at.Needed("where"), at.Text("fasteners") ?? "", at.Text("gasket") ?? "")
+        {
+            Panel = panel,
+            Fastening = [.. at.Items("fastening").Select(FastenerOf)],
+        };
     }
+
+    private Fastener FastenerOf(JsonPlace at)
+    {
+        var count = at.Count("count") ?? 1;
+        if (count is < 1 or > 24)
+        {
+            Report(at.Path + ".count", $"{count} is outside 1 to 24", "Count those of one panel.");
+        }
+
+        return new Fastener(
+            AnatomyWords.Kinds.Parse(at.OneOf("kind", AnatomyWords.Kinds.Names)) ?? FastenerKind.Screw,
+            AnatomyWords.Drives.Parse(at.OneOf("drive", AnatomyWords.Drives.Names)) ?? Drive.Hand,
+            at.Text("size") ?? "", count, Origin.OnCard);
+    }
+
+    private static CardGasket GasketOf(JsonPlace at) => new(
+        at.Needed("seat"), at.Text("where") ?? "", at.Text("material") ?? "", at.Text("size") ?? "",
+        AnatomyWords.Sides.Parse(at.OneOf("side", AnatomyWords.Sides.Names)));
 
     private static CardDocument Document(JsonPlace at) =>
         new(at.OneOf("kind", DocumentKinds) ?? "other", at.Needed("title"), at.Needed("file"));

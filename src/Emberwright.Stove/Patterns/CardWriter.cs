@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
+using Emberwright.Stove.Patterns.Anatomies;
 using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Stove.Patterns;
@@ -44,10 +45,20 @@ internal static class CardWriter
             });
             List(w, "access", card.Access, (to, panel) =>
             {
+                Text(to, "panel", panel.Panel);
                 to.WriteString("area", AreaNames.Of(panel.Area));
                 to.WriteString("where", panel.Where);
                 Text(to, "fasteners", panel.Fasteners);
+                List(to, "fastening", panel.Fastening, FastenerOf);
                 Text(to, "gasket", panel.Gasket);
+            });
+            List(w, "gaskets", card.Gaskets, (to, gasket) =>
+            {
+                to.WriteString("seat", gasket.Seat);
+                Text(to, "where", gasket.Where);
+                Text(to, "material", gasket.Material);
+                Text(to, "size", gasket.Size);
+                Text(to, "side", gasket.Side is { } side ? AnatomyWords.Sides.Of(side) : "");
             });
             List(w, "documents", card.Documents, (to, document) =>
             {
@@ -108,6 +119,14 @@ internal static class CardWriter
         w.WriteString("lining", run.Lining);
         w.WriteBoolean("insulated", run.Insulated);
         w.WriteEndObject();
+    }
+
+    private static void FastenerOf(Utf8JsonWriter w, Fastener fastener)
+    {
+        w.WriteString("kind", AnatomyWords.Kinds.Of(fastener.Kind));
+        w.WriteString("drive", AnatomyWords.Drives.Of(fastener.Drive));
+        Text(w, "size", fastener.Size);
+        w.WriteNumber("count", fastener.Count);
     }
 
     private static void Part(Utf8JsonWriter w, PartRating part)

@@ -73,7 +73,7 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Json
         return Text(name) ?? "";
     }
 
-    public string? OneOf(string name, string[] allowed)
+    public string? OneOf(string name, IReadOnlyList<string> allowed)
     {
         var words = Text(name);
         if (words is not null && !allowed.Contains(words))

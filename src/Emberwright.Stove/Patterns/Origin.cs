@@ -23,6 +23,12 @@ public sealed record Origin(OriginKind Kind, string Source)
     /// <summary>A pattern's number remembered as plausible, without a source.</summary>
     public static Origin Memory { get; } = new(OriginKind.Pattern, "from memory, no source");
 
+    /// <summary>What is usual on stoves of a family, remembered: any one make may differ.</summary>
+    public static Origin Typical { get; } = new(OriginKind.Pattern, "typical, from memory");
+
+    /// <summary>From the card of this make and model.</summary>
+    public static Origin OnCard { get; } = new(OriginKind.Card, "stove card");
+
     /// <summary>A pattern's number fitted so that the clean stove reads what such stoves read.</summary>
     public static Origin Fitted { get; } = new(OriginKind.Pattern, "fitted to usual clean readings; these from memory, no source");
 }

@@ -3,6 +3,7 @@ using Emberwright.Stove.Controls;
 using Emberwright.Stove.Controls.Sequence;
 using Emberwright.Stove.Controls.Wirings;
 using Emberwright.Stove.Fire;
+using Emberwright.Stove.Patterns.Anatomies;
 
 namespace Emberwright.Stove.Patterns;
 
@@ -47,6 +48,12 @@ public sealed record Pattern
 
     /// <summary>Ranges a healthy stove's readings have, wherever it stands.</summary>
     public IReadOnlyList<Rating> Ratings { get; init; } = [];
+
+    /// <summary>What hands meet: panels, ash traps, gaskets, sensors, and how to learn what is not known.</summary>
+    public required Anatomy Anatomy { get; init; }
+
+    /// <summary>Port the vacuum switch's or pressure sensor's hose joins, unless a card says otherwise.</summary>
+    public string SensePort => Switch.SensePort;
 
     /// <summary>Which parameters act on this pattern, with the uncertainty of the clean stove's baseline.</summary>
     public required IReadOnlyList<Baseline> Parameters { get; init; }

@@ -1,3 +1,5 @@
+using Emberwright.Stove.Patterns.Anatomies;
+
 namespace Emberwright.Stove.Patterns;
 
 /// <summary>What a technician knows of one make and model: overrides of its pattern. A portable file.</summary>
@@ -36,6 +38,9 @@ public sealed record StoveCard
     /// <summary>Access panels: where, with what fasteners and gasket.</summary>
     public IReadOnlyList<CardAccess> Access { get; init; } = [];
 
+    /// <summary>Gaskets that differ from the pattern's.</summary>
+    public IReadOnlyList<CardGasket> Gaskets { get; init; } = [];
+
     /// <summary>The technician's own files: manual, diagram, bulletin, recall.</summary>
     public IReadOnlyList<CardDocument> Documents { get; init; } = [];
 }
@@ -67,9 +72,24 @@ public sealed record CardCode(string Code, string Meaning);
 /// <summary>An access panel.</summary>
 /// <param name="Area">What it opens.</param>
 /// <param name="Where">Where it is.</param>
-/// <param name="Fasteners">What holds it; empty when not said.</param>
-/// <param name="Gasket">Its gasket; empty when not said.</param>
-public sealed record CardAccess(Area Area, string Where, string Fasteners, string Gasket);
+/// <param name="Fasteners">What holds it, in free words; empty when not said.</param>
+/// <param name="Gasket">Its gasket, in free words; empty when not said.</param>
+public sealed record CardAccess(Area Area, string Where, string Fasteners, string Gasket)
+{
+    /// <summary>Id of the pattern's panel it is; empty when the pattern has none like it.</summary>
+    public string Panel { get; init; } = "";
+
+    /// <summary>What holds it, as kind, tool, size and count; empty when not said.</summary>
+    public IReadOnlyList<Fastener> Fastening { get; init; } = [];
+}
+
+/// <summary>A gasket that differs from the pattern's; empty text where the pattern's holds.</summary>
+/// <param name="Seat">Id of the pattern's gasket, or an id of its own.</param>
+/// <param name="Where">Where it seals.</param>
+/// <param name="Material">Material, with a part number if there is one.</param>
+/// <param name="Size">Size.</param>
+/// <param name="Side">What leaks when it fails; null takes the pattern's, or suction.</param>
+public sealed record CardGasket(string Seat, string Where, string Material, string Size, SealingSide? Side);
 
 /// <summary>A document kept with the card.</summary>
 /// <param name="Kind">manual, diagram, bulletin, recall or other.</param>

@@ -8,7 +8,6 @@ internal static class StoveInputs
     private static readonly Origin Entered = new(OriginKind.Entered, "entered for this site");
     private static readonly Origin Measured = new(OriginKind.Measured, "measured on site");
     private static readonly Origin Assumed = new(OriginKind.Pattern, "not said; the reference day, our choice, no source");
-    private static readonly Origin OnCard = new(OriginKind.Card, "stove card");
     private static readonly Origin FromCard = new(OriginKind.Derived, "fitted to the card's healthy values");
 
     public static IReadOnlyList<Input> Of(VirtualStove stove) =>
@@ -70,9 +69,9 @@ internal static class StoveInputs
         yield return new Input("feed on high", pattern.Levels[FireState.High].FeedKgPerH, "kg/h", pattern.Levels[FireState.High].Origin);
         yield return new Input("feed on low", pattern.Levels[FireState.Low].FeedKgPerH, "kg/h", pattern.Levels[FireState.Low].Origin);
         yield return new Input("vacuum switch closes", stove.Card?.SwitchClosesPa ?? pattern.Switch.ClosesPa, "Pa",
-            stove.Card?.SwitchClosesPa is null ? pattern.Switch.Origin : OnCard);
+            stove.Card?.SwitchClosesPa is null ? pattern.Switch.Origin : Origin.OnCard);
         yield return new Input("vacuum switch opens", stove.Card?.SwitchOpensPa ?? pattern.Switch.OpensPa, "Pa",
-            stove.Card?.SwitchOpensPa is null ? pattern.Switch.Origin : OnCard);
+            stove.Card?.SwitchOpensPa is null ? pattern.Switch.Origin : Origin.OnCard);
     }
 
     private static IEnumerable<Input> Card(VirtualStove stove)

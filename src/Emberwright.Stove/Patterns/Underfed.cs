@@ -1,5 +1,6 @@
 using Emberwright.Stove.Air;
 using Emberwright.Stove.Fire;
+using Emberwright.Stove.Patterns.Anatomies;
 
 namespace Emberwright.Stove.Patterns;
 
@@ -20,61 +21,34 @@ public static class Underfed
         Name = "underfed stove with swing-down exchanger panel, hinged blower access, airwash gap and intake flapper",
         Synonyms = ["underfed stove", "bottom-feed stove", "underfeed stove", "underfed stove with swing-down exchanger panel and exhaust probe", "swing-down panel stove"],
         Form = new(FeedKind.FromBelow, ExchangerKind.SwingDownPanel, AshWay.Back, IntakeKind.Flapper),
-        Air = new Topology(
-            [
-                new Node("air-box", 0.15),
-                new Node("firebox", 0.35),
-                new Node("exchanger-end", 0.6),
-                new Node("blower-inlet", 0.15),
-                new Node("collar", 0.2),
-            ],
-            [
-                new Opening("intake", Boundary.AirSupply, "air-box", 2.4e-3, 0.6, Origin.Fitted) { Scale = Parameter.Intake, IsIntake = true },
-                new Opening("burn-pot", "air-box", "firebox", 1.55e-3, 0.6, Origin.Fitted) { Scale = Parameter.BurnPot, IsPotAir = true },
-                new Opening("airwash", Boundary.Room, "firebox", 0.2e-3, 0.6, Origin.Memory),
-                new Crack("door", Boundary.Room, "firebox", 1.5e-5, 0.65, Origin.Memory) { Scale = Parameter.DoorLeak, DoorOpenAreaM2 = 0.10 },
-                new Crack("ash-door", Boundary.Room, "firebox", 1.5e-5, 0.65, Origin.Memory) { Scale = Parameter.AshDoorLeak },
-                new Crack("lid", Boundary.Room, "firebox", 1.5e-5, 0.65, Origin.Memory) { Scale = Parameter.LidLeak },
-                Passage.Chamber("exchanger", "firebox", "exchanger-end", 2.3e-3, 1, Origin.Fitted)
-                    with { Scale = Parameter.Exchanger, ColdSide = ColdSide.Stream },
-                Passage.Chamber("ash-passages", "exchanger-end", "blower-inlet", 1.65e-3, 1, Origin.Fitted)
-                    with { Scale = Parameter.AshPassages },
-                new Crack("exhaust-covers", Boundary.Room, "exchanger-end", 1.5e-5, 0.65, Origin.Memory) { Scale = Parameter.ExhaustLeak },
-                new Blower("combustion-blower", "blower-inlet", "collar", new FanCurve(260, 1500, 245_000), Origin.Fitted),
-                new Crack("blower-gasket", "collar", Boundary.Room, 2e-6, 0.65, Origin.Memory) { Scale = Parameter.BlowerGasketLeak },
-                new Crack("vent-joints", "collar", Boundary.Room, 2e-6, 0.65, Origin.Memory) { Scale = Parameter.VentLeak },
-                new VentLink("vent", "collar", Boundary.Terminal, Origin.Memory) { Scale = Parameter.Vent },
-            ],
-            FireNode: "firebox",
-            FlueNode: "collar"),
+        Air = new CommonChain
+        {
+            Intake = CommonChain.Hole(2.4e-3, Origin.Fitted),
+            BurnPotM2 = 1.55e-3,
+            SeamLeak = 1.5e-5,
+            ExchangerM2 = 2.3e-3,
+            AshPassagesM2 = 1.65e-3,
+            Blower = new FanCurve(260, 1500, 245_000),
+            Sizes = Origin.Fitted,
+            Further = [new Opening("airwash", Boundary.Room, "firebox", 0.2e-3, 0.6, Origin.Memory)],
+        }.Build(),
         Heat = new HeatSide(14.6, 100, 0.25, Origin.Fitted),
         Fuel = new FuelSide(Fuels.PelletsA1, Origin.Memory),
         Vent = new VentRun(76, 0.6, 1.2, Tees: 1, Terminal: "vertical-cap", Lining: "rigid"),
-        Levels = new Dictionary<FireState, BurnLevel>
-        {
-            [FireState.Cold] = new(0, 1.0, 0, Origin.Fitted),
-            [FireState.Igniting] = new(0.6, 0.5, 0.6, Origin.Fitted),
-            [FireState.Low] = new(0.8, 0.38, 0.6, Origin.Fitted),
-            [FireState.High] = new(1.9, 0.55, 1, Origin.Fitted),
-            [FireState.Shutdown] = new(0.3, 0.5, 0.6, Origin.Fitted),
-        },
-        Ports =
-        [
-            new Port(Places.Firebox, "firebox", "firebox", 0.40),
-            new Port(Places.BlowerInlet, "blower inlet", "blower-inlet", 0.15),
-            new Port(Places.Collar, "vent collar", "collar", 0.25, 4.54e-3, "vent"),
-        ],
+        Levels = BurnLevels.Of(Origin.Fitted, igniting: (0.6, 0.5), low: (0.8, 0.38), high: (1.9, 0.55), shutdown: (0.3, 0.5)),
+        Ports = CommonChain.Ports("firebox", 76),
         Switch = new VacuumSwitch(Places.Firebox, 12, 8, Origin.Memory),
         Lags = new Lags(150, 420, 90, 90, Origin.Memory),
         Ratings =
         [
-            new(new(Measure.Pressure, Places.Firebox, Condition.FanOnly), -125, -75, Origin.Memory),
-            new(new(Measure.Pressure, Places.Firebox, Condition.HighBurn), -62, -12, Origin.Memory),
-            new(new(Measure.Oxygen, Places.Flue, Condition.HighBurn), 10, 12, Origin.Memory),
-            new(new(Measure.Temperature, Places.Collar, Condition.HighBurn), 149, 182, Origin.Memory),
-            new(new(Measure.CarbonMonoxide, Places.Flue, Condition.HighBurn), 80, 400, Origin.Memory),
-            new(new(Measure.Temperature, Places.WarmAir, Condition.HighBurn), 45, 80, Origin.Memory),
+            Rate.FanOnly(Measure.Pressure, Places.Firebox, -125, -75),
+            Rate.High(Measure.Pressure, Places.Firebox, -62, -12),
+            Rate.High(Measure.Oxygen, Places.Flue, 10, 12),
+            Rate.High(Measure.Temperature, Places.Collar, 149, 182),
+            Rate.High(Measure.CarbonMonoxide, Places.Flue, 80, 400),
+            Rate.High(Measure.Temperature, Places.WarmAir, 45, 80),
         ],
+        Anatomy = UnderfedAnatomy.Data,
         Parameters = Baselines.Usual,
         SupplyV = 120,
     };
