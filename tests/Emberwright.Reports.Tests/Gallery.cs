@@ -1,7 +1,9 @@
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Pictures.Cutaway;
 using Emberwright.Reports.Pictures.Profile;
 using Emberwright.Reports.Pictures.Timeline;
 using Emberwright.Reports.Pictures.Wiring;
+using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Reports.Tests;
 
@@ -22,5 +24,11 @@ internal static class Gallery
         ["wiring-plug-out"] = () => WiringPicture.Draw(Samples.PlugOut),
         ["wiring-230"] = () => WiringPicture.Draw(Samples.LongChain230),
         ["timeline"] = () => BurnTimeline.Draw(Samples.Start),
+        ["cutaway-damper-insert"] = () => CutawayPicture.Draw(DamperInsert.Pattern),
+        ["cutaway-thermocouple-freestanding"] = () => CutawayPicture.Draw(ThermocoupleFreestanding.Pattern),
+        ["cutaway-underfed"] = () => CutawayPicture.Draw(Underfed.Pattern),
+        ["cutaway-sealed-combustion"] = () => CutawayPicture.Draw(SealedCombustion.Pattern),
+        ["cutaway-hydronic"] = () => CutawayPicture.Draw(Hydronic.Pattern),
+        ["cutaway-multi-fuel-agitator"] = () => CutawayPicture.Draw(MultiFuelAgitator.Pattern),
     };
 }
