@@ -38,6 +38,10 @@ internal static class Application
             config.AddCommand<ReportCommand>("report")
                 .WithDescription("The customer's page and the figures, as PDF")
                 .WithExample("report", "demo/visits/healthy-service.jsonl", "-o", "report.pdf");
+            config.AddCommand<ForecastCommand>("forecast")
+                .WithDescription("How a stove fouls, area by area, and when it is due; from all its visits")
+                .WithExample("forecast", "demo/visits/healthy-service.jsonl", "--day", "2026-10-01")
+                .WithExample("forecast", "visits/heron-2/", "--fuel-per-year", "1.2t", "--json");
             config.AddCommand<FlueCommand>("flue")
                 .WithDescription("What an analyser's readings say about a fire; no file needed")
                 .WithExample("flue", "--o2", "11.7", "--co", "190", "--flue", "163degC", "--feed", "1.7kg/h")

@@ -5,7 +5,11 @@ namespace Emberwright.Cli;
 /// <summary>Hands the terminal to the commands; everything else has a constructor whose arguments are known here.</summary>
 internal sealed class Registrar(Terminal terminal) : ITypeRegistrar, ITypeResolver
 {
-    private readonly Dictionary<Type, List<Func<object>>> known = new() { [typeof(Terminal)] = [() => terminal] };
+    private readonly Dictionary<Type, List<Func<object>>> known = new()
+    {
+        [typeof(Terminal)] = [() => terminal],
+        [typeof(TimeProvider)] = [() => TimeProvider.System],
+    };
 
     public ITypeResolver Build() => this;
 

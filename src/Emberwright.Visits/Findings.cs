@@ -1,6 +1,7 @@
 using Emberwright.Diagnosis;
 using Emberwright.Diagnosis.Planning;
 using Emberwright.Diagnosis.Signs;
+using Emberwright.Stove;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits.Journal;
 
@@ -53,6 +54,13 @@ public sealed record Findings(
         return [stated is null
             ? new Problem(1, "appliance", "", "No appliance entry says which pattern the stove is of.", remedy)
             : new Problem(1, "appliance.pattern", stated, "No pattern goes by this name.", remedy)];
+    }
+
+    /// <summary>The virtual stove of a visit, with its card and site; null when the visit names no pattern that is known.</summary>
+    public static VirtualStove? StoveOf(Visit visit)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        return PatternOf(visit) is { } pattern ? new VirtualStove(pattern, CardOf(visit).Card, visit.StoveSite()) : null;
     }
 
     /// <summary>One line that says whose stove it is and of which pattern.</summary>
