@@ -10,17 +10,25 @@ namespace Emberwright.Visits;
 /// </summary>
 internal static class Singletons
 {
-    public static T? Combine<T>(IEnumerable<Fact<T>> facts, List<Difference> differences) where T : EntryBody
+    public static T? Combine<T>(IEnumerable<Fact<T>> facts, List<Difference> differences) where T : EntryBody =>
+        Combine(facts, differences, JournalFormat.Visit, null);
+
+    /// <param name="facts">What was said, in order.</param>
+    /// <param name="differences">Takes what devices disagree on.</param>
+    /// <param name="format">The journal's format.</param>
+    /// <param name="name">What the differences are named after; the kind unless given.</param>
+    public static T? Combine<T>(IEnumerable<Fact<T>> facts, List<Difference> differences, JournalFormat format, string? name) where T : EntryBody
     {
         var all = facts.ToArray();
         if (all.Length == 0) return null;
+        if (all.Length == 1) return all[0].Body;
         var kind = all[0].Body.Kind;
         var whole = new JsonObject();
         var claims = new SortedDictionary<string, List<Claim>>(StringComparer.Ordinal);
-        foreach (var fact in all) Overlay(whole, Members(fact.Body), kind, fact.Entry, claims);
+        foreach (var fact in all) Overlay(whole, Members(fact.Body), name ?? kind, fact.Entry, claims);
         foreach (var (member, said) in claims)
             if (said.Select(c => c.Value).Distinct().Count() > 1) differences.Add(new Difference(member, said));
-        return (T)Read(kind, whole);
+        return (T)Read(format, kind, whole);
     }
 
     private static void Overlay(JsonObject whole, JsonObject part, string path, Entry entry, SortedDictionary<string, List<Claim>> claims)
@@ -47,10 +55,10 @@ internal static class Singletons
     private static string Text(JsonNode? value) =>
         value?.GetValueKind() == JsonValueKind.String ? value.AsValue().GetValue<string>() : value?.ToJsonString() ?? "";
 
-    private static EntryBody Read(string kind, JsonObject whole)
+    private static EntryBody Read(JournalFormat format, string kind, JsonObject whole)
     {
         var json = whole.ToJsonString();
         using var document = JsonDocument.Parse(json);
-        return EntryKinds.Read(kind, new BodyReader(document.RootElement, 0, "body.", []), json);
+        return format.Read(kind, new BodyReader(document.RootElement, 0, "body.", []), json);
     }
 }

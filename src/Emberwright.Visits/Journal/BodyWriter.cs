@@ -58,15 +58,20 @@ internal sealed class BodyWriter(Utf8JsonWriter json)
 
     public void Texts(string field, IReadOnlyList<string> values)
     {
-        if (values.Count == 0) return;
+        if (values.Count > 0) TextList(field, values);
+    }
+
+    /// <summary>A list that is written even when empty: in a record an empty list clears the one before.</summary>
+    public void TextList(string field, IReadOnlyList<string> values)
+    {
         json.WriteStartArray(field);
         foreach (var value in values) json.WriteStringValue(value);
         json.WriteEndArray();
     }
 
-    public void Objects<T>(string field, IReadOnlyList<T> values, Action<T, BodyWriter> members)
+    /// <inheritdoc cref="TextList"/>
+    public void List<T>(string field, IReadOnlyList<T> values, Action<T, BodyWriter> members)
     {
-        if (values.Count == 0) return;
         json.WriteStartArray(field);
         foreach (var value in values)
         {
@@ -76,6 +81,11 @@ internal sealed class BodyWriter(Utf8JsonWriter json)
         }
 
         json.WriteEndArray();
+    }
+
+    public void Objects<T>(string field, IReadOnlyList<T> values, Action<T, BodyWriter> members)
+    {
+        if (values.Count > 0) List(field, values, members);
     }
 
     public void Raw(string field, string? value)

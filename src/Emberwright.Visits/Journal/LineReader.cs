@@ -8,7 +8,7 @@ namespace Emberwright.Visits.Journal;
 /// Reads the entry lines of one file in turn. What a line leaves out is derived from the line and from those before it,
 /// in the same way every time.
 /// </summary>
-internal sealed class LineReader(string visit, IReadOnlyList<UpcastStep> upcasts)
+internal sealed class LineReader(string visit, JournalFormat format, IReadOnlyList<UpcastStep> upcasts)
 {
     private readonly Dictionary<string, long> lastSeq = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> seen = new(StringComparer.Ordinal);
@@ -68,10 +68,10 @@ internal sealed class LineReader(string visit, IReadOnlyList<UpcastStep> upcasts
             return new UnreadBody(kind, found);
         }
 
-        if (version > VisitHeader.CurrentVersion) return new UnknownBody(kind, json.GetProperty("body").GetRawText());
+        if (version > format.CurrentVersion) return new UnknownBody(kind, json.GetProperty("body").GetRawText());
         var (currentKind, current) = Upcasting.ToCurrent(upcasts, version, kind, json.GetProperty("body"));
         var reader = new BodyReader(current, envelope.Line, "body.", found);
-        var body = EntryKinds.Read(currentKind, reader, current.GetRawText());
+        var body = format.Read(currentKind, reader, current.GetRawText());
         return reader.Unusable ? new UnreadBody(kind, found) : body;
     }
 

@@ -12,7 +12,16 @@ namespace Emberwright.Visits.Journal;
 public sealed record VisitFile(VisitJournal Journal, IReadOnlyList<Problem> Problems)
 {
     /// <summary>Reads the text of a visit file. It never throws for what the text says.</summary>
-    public static VisitFile Read(string text) => Read(text, Upcasting.Released);
+    public static VisitFile Read(string text) => Read(text, JournalFormat.Visit);
+
+    /// <summary>Reads the text of a journal of any format.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="format">What it should be.</param>
+    public static VisitFile Read(string text, JournalFormat format)
+    {
+        ArgumentNullException.ThrowIfNull(format);
+        return Read(text, format, format.Upcasts);
+    }
 
     /// <summary>The text of a journal: header and lines as first written, each ended by a line feed.</summary>
     public static string Write(VisitJournal journal)
@@ -23,13 +32,15 @@ public sealed record VisitFile(VisitJournal Journal, IReadOnlyList<Problem> Prob
         return text.ToString();
     }
 
-    internal static VisitFile Read(string text, IReadOnlyList<UpcastStep> upcasts)
+    internal static VisitFile Read(string text, IReadOnlyList<UpcastStep> upcasts) => Read(text, JournalFormat.Visit, upcasts);
+
+    private static VisitFile Read(string text, JournalFormat format, IReadOnlyList<UpcastStep> upcasts)
     {
         ArgumentNullException.ThrowIfNull(text);
         var lines = text.TrimStart('\uFEFF').Split('\n');
         var problems = new List<Problem>();
-        var header = ReadHeader(lines, problems, out var first);
-        var reader = new LineReader(header.Visit, upcasts);
+        var header = ReadHeader(lines, format, problems, out var first);
+        var reader = new LineReader(header.Visit, format, upcasts);
         var entries = new List<Entry>();
         for (var i = first; i < lines.Length; i++)
         {
@@ -40,36 +51,36 @@ public sealed record VisitFile(VisitJournal Journal, IReadOnlyList<Problem> Prob
         return new VisitFile(VisitJournal.Of(header, entries), [.. problems, .. reader.Problems]);
     }
 
-    private static VisitHeader ReadHeader(string[] lines, List<Problem> problems, out int next)
+    private static VisitHeader ReadHeader(string[] lines, JournalFormat format, List<Problem> problems, out int next)
     {
         next = 0;
         while (next < lines.Length - 1 && string.IsNullOrWhiteSpace(lines[next])) next++;
         var line = lines[next].TrimEnd('\r');
         var number = next + 1;
-        if (ReadHeaderLine(line, number, problems) is { } header)
+        if (ReadHeaderLine(line, number, format, problems) is { } header)
         {
             next++;
             return header;
         }
 
         problems.Insert(0, new(number, "", line.Length > 80 ? line[..80] + "…" : line, "The file does not begin with a header.",
-            VisitHeader.For("the visit's id").Line + " should be its first line."));
-        return VisitHeader.For("");
+            VisitHeader.For($"the {format.IdMember}'s id", format).Line + " should be its first line."));
+        return VisitHeader.For("", format);
     }
 
-    private static VisitHeader? ReadHeaderLine(string line, int number, List<Problem> problems)
+    private static VisitHeader? ReadHeaderLine(string line, int number, JournalFormat format, List<Problem> problems)
     {
         try
         {
             using var document = JsonDocument.Parse(line);
             if (document.RootElement.ValueKind != JsonValueKind.Object) return null;
             var header = new BodyReader(document.RootElement, number, "", problems);
-            if (header.Text("format") != VisitHeader.Format) return null;
-            var version = header.Count("version") ?? VisitHeader.CurrentVersion;
-            if (version > VisitHeader.CurrentVersion)
-                problems.Add(new(number, "version", version.ToString(), $"The file was written by a newer version; this one reads up to {VisitHeader.CurrentVersion}.",
+            if (header.Text("format") != format.Name) return null;
+            var version = header.Count("version") ?? format.CurrentVersion;
+            if (version > format.CurrentVersion)
+                problems.Add(new(number, "version", version.ToString(), $"The file was written by a newer version; this one reads up to {format.CurrentVersion}.",
                     "Update to see everything. What is not understood is kept."));
-            return new VisitHeader(header.Required("visit", "Give the visit an id, such as a UUID."), version, line);
+            return new VisitHeader(header.Required(format.IdMember, $"Give the {format.IdMember} an id, such as a UUID."), version, line) { Format = format };
         }
         catch (JsonException)
         {

@@ -1,7 +1,7 @@
 namespace Emberwright.Visits.Journal;
 
 /// <summary>
-/// The append-only set of a visit's entries, in their order. Immutable: appending and merging give a new journal.
+/// The append-only set of the entries of a visit, or of the firm's book, in their order. Immutable: appending and merging give a new journal.
 /// Merging is a set union, so it is commutative, associative and idempotent and cannot conflict.
 /// It is not the visit: what the entries come to is <see cref="Visit.Fold"/>.
 /// </summary>
@@ -23,6 +23,9 @@ public sealed class VisitJournal : IEquatable<VisitJournal>
     /// <param name="visit">Id of the visit.</param>
     public static VisitJournal Begin(string visit) => new(VisitHeader.For(visit), []);
 
+    /// <summary>A journal of any format with nothing in it.</summary>
+    public static VisitJournal Begin(string id, JournalFormat format) => new(VisitHeader.For(id, format), []);
+
     /// <summary>A journal of given entries; the same entry twice is one.</summary>
     public static VisitJournal Of(VisitHeader header, IEnumerable<Entry> entries) => new(header, Union(entries));
 
@@ -34,7 +37,7 @@ public sealed class VisitJournal : IEquatable<VisitJournal>
     public VisitJournal Merge(VisitJournal other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        if (other.Header.Visit != Header.Visit)
+        if (other.Header.Visit != Header.Visit || other.Header.Format != Header.Format)
             throw new ArgumentException($"The journals belong to two visits, {Header.Visit} and {other.Header.Visit}. Merge journals of one visit only.", nameof(other));
         return new(Later(Header, other.Header), Union(Entries.Concat(other.Entries)));
     }

@@ -12,7 +12,9 @@ public sealed record CorrectionBody(string Target, EntryBody? Replacement, strin
     /// <inheritdoc/>
     public override string Kind => "correction";
 
-    internal static CorrectionBody Read(BodyReader r)
+    internal static CorrectionBody Read(BodyReader r) => Read(r, EntryKinds.Read);
+
+    internal static CorrectionBody Read(BodyReader r, Func<string, BodyReader, string, EntryBody> readBody)
     {
         var reason = r.Text("reason");
         if (r.Text("withdraws") is { Length: > 0 } withdrawn) return new(withdrawn, null, reason);
@@ -20,7 +22,7 @@ public sealed record CorrectionBody(string Target, EntryBody? Replacement, strin
         var kind = r.Required("kind", "Name the kind of the new body, such as reading.");
         if (r.Object("body") is { } body)
         {
-            var replacement = EntryKinds.Read(kind, body, r.RawObject("body")!);
+            var replacement = readBody(kind, body, r.RawObject("body")!);
             if (!body.Unusable) return new(target, replacement, reason);
         }
 
