@@ -31,6 +31,9 @@ internal static class Application
             config.AddCommand<NextCommand>("next")
                 .WithDescription("The check most worth doing now")
                 .WithExample("next", "demo/visits/ash-passages-full.jsonl");
+            config.AddCommand<CallCommand>("call")
+                .WithDescription("The telephone call: emergency first, what to ask, tell, agree and bring")
+                .WithExample("call", "demo/visits/nest-in-the-cap.jsonl");
             config.AddCommand<AttendCommand>("attend")
                 .WithDescription("Work through a visit check by check; every line typed is written to the file at once")
                 .WithExample("attend", "visit.jsonl", "--units", "us")

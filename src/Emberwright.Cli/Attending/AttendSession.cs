@@ -18,14 +18,21 @@ internal sealed class AttendSession
     private readonly Terminal _terminal;
     private readonly VisitLog _log;
     private readonly UnitSystem _units;
+    private readonly bool _onSite;
     private readonly HashSet<Item> _left = [];
     private Findings _findings;
     private NextCheck _next;
     private string? _inHand;
 
-    public AttendSession(Terminal terminal, VisitLog log, UnitSystem units, Findings findings)
+    /// <summary>An attendance, or a call.</summary>
+    /// <param name="terminal">Where lines are read and written.</param>
+    /// <param name="log">The visit's file.</param>
+    /// <param name="units">Units of the healthy figures.</param>
+    /// <param name="findings">What is found so far.</param>
+    /// <param name="onSite">False for a telephone call: the emergency question first, then questions only.</param>
+    public AttendSession(Terminal terminal, VisitLog log, UnitSystem units, Findings findings, bool onSite)
     {
-        (_terminal, _log, _units, _findings) = (terminal, log, units, findings);
+        (_terminal, _log, _units, _findings, _onSite) = (terminal, log, units, findings, onSite);
         _next = Plan();
     }
 
@@ -47,7 +54,18 @@ internal sealed class AttendSession
 
     private Item? Current => _inHand is null ? null : Sheet.Of(_inHand, _findings).FirstOrDefault(i => !_left.Contains(i));
 
-    private NextCheck Plan() => new Planner(_findings.Catalogue, Tariff.Default).Next(_findings.Posterior, _findings.Situation, Choices);
+    private NextCheck Plan() => _onSite ? new Planner(_findings.Catalogue, Tariff.Default).Next(_findings.Posterior, _findings.Situation, Choices) : CallQuestions();
+
+    private CallPlan CallPlan() => Call.Plan(_findings.Catalogue, Tariff.Default, _findings.Posterior, _findings.Situation);
+
+    private NextCheck CallQuestions()
+    {
+        var plan = CallPlan();
+        var first = new RecommendedCheck(Sheet.Emergency, "Ask first", 0, 0, "Before any question about the stove: people.", 0, []);
+        return plan.Emergency.Stands || plan.Questions.Count == 0 && plan.Emergency.Asked ? new NextCheck(null, [])
+            : plan.Emergency.Asked ? new NextCheck(plan.Questions[0], [.. plan.Questions.Skip(1)])
+            : new NextCheck(first, plan.Questions);
+    }
 
     private void Obey(string line)
     {
@@ -79,7 +97,7 @@ internal sealed class AttendSession
         var (before, asked) = (_findings.Beliefs, Current);
         var (file, _) = _log.Append(body);
         Say($"Written. {said}");
-        _findings = Findings.Of(file, onSite: true) ?? _findings;
+        _findings = Findings.Of(file, _onSite) ?? _findings;
         Say(Movement.Between(before, _findings.Beliefs));
         SayStops([.. _findings.Beliefs.Stops.Where(s => before.Stops.All(b => b.Rule != s.Rule))]);
         foreach (var gone in before.Stops.Where(b => _findings.Beliefs.Stops.All(s => s.Rule != b.Rule))) Say($"No longer standing: {gone.Words}");
@@ -103,7 +121,9 @@ internal sealed class AttendSession
         if (check is null)
         {
             Say("");
-            Say("No check is worth its cost now: prove the stove and sign off. missing says what is still asked for; end closes.");
+            if (!_onSite && CallPlan().Emergency is { Stands: true } emergency) CallText.WriteEmergency(_terminal.Console, emergency);
+            else if (!_onSite) Say("Nothing more is worth asking. end says what to tell, agree and bring.");
+            else Say("No check is worth its cost now: prove the stove and sign off. missing says what is still asked for; end closes.");
             return;
         }
 
@@ -196,7 +216,8 @@ internal sealed class AttendSession
         var review = Review();
         Say("");
         SayStops(_findings.Beliefs.Stops);
-        SayMissing(review);
+        if (_onSite) SayMissing(review);
+        else CallText.WriteOutcome(_terminal.Console, CallPlan());
         return review;
     }
 

@@ -26,6 +26,9 @@ internal sealed record DeedItem(string Action, string Words) : Item;
 /// <summary>What is to be written down for the check in hand, in order: first what is seen and read, then what is done about it.</summary>
 internal static class Sheet
 {
+    /// <summary>Id of the question asked on the telephone before any other.</summary>
+    public const string Emergency = "emergency";
+
     private static readonly SafeStep[] Safe = [SafeStep.SwitchedOff, SafeStep.BurntOut, SafeStep.Cool, SafeStep.Unplugged, SafeStep.ProvedDead];
 
     public static IReadOnlyList<Item> Of(string id, Findings findings)
@@ -37,6 +40,7 @@ internal static class Sheet
             return [.. Safe.Where(s => !done.Contains(s)).Select(s => new SafeItem(s))];
         }
 
+        if (id == Emergency) return findings.Situation.Sees(Emergency) ? [] : [new SignItem(catalogue.Sign(Emergency)!, Told: true)];
         if (catalogue.Check(id) is not { } check) return catalogue.Action(id) is { } action ? [new DeedItem(action.Id, action.Name)] : [];
         var open = findings.Situation.Untold(check);
         return

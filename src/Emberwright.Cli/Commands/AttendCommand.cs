@@ -30,6 +30,10 @@ internal sealed class AttendCommand(Terminal terminal) : Command<AttendCommand.S
         [Description("Begin a new file for a stove of this pattern")]
         public string? Begin { get; init; }
 
+        [CommandOption("--phone")]
+        [Description("A telephone call: the emergency question first, then questions only; at the end what to tell, agree and bring")]
+        public bool Phone { get; init; }
+
         [CommandOption("--units <SYSTEM>")]
         [Description("us (inWC, degF) or si (Pa, degC) for the healthy figures; what you type carries its own unit")]
         [DefaultValue("si")]
@@ -66,7 +70,7 @@ internal sealed class AttendCommand(Terminal terminal) : Command<AttendCommand.S
         foreach (var problem in file.Problems) terminal.Error.WriteLine($"{settings.File}:{problem.Line}: {problem.Message} {problem.Remedy}");
         if (text.Length > 0 && !text.EndsWith('\n') && file.Journal.Entries.Any(e => e.Body is UnreadBody))
             terminal.Error.WriteLine("The cut-off line stays in the file as it is; what you type goes on lines of its own.");
-        if (Findings.Of(file, onSite: true) is not { } findings)
+        if (Findings.Of(file, !settings.Phone) is not { } findings)
         {
             foreach (var problem in Findings.WhyNone(file)) terminal.Error.WriteLine($"{settings.File}: {problem.Message} {problem.Remedy}");
             return ExitCodes.BadInput;
@@ -76,8 +80,8 @@ internal sealed class AttendCommand(Terminal terminal) : Command<AttendCommand.S
         var author = settings.Author ?? file.Journal.Entries.Select(e => e.Author).LastOrDefault(a => a.Length > 0) ?? Unnamed;
         var log = new VisitLog(settings.File, new EntryFactory($"terminal-{Guid.CreateVersion7():N}", author, TimeProvider.System, Guid.CreateVersion7));
         var units = settings.Units.Equals("us", StringComparison.OrdinalIgnoreCase) ? UnitSystem.Us : UnitSystem.Si;
-        var review = new AttendSession(terminal, log, units, findings).Run();
-        return review.Decision == Decision.Refused ? ExitCodes.Findings : ExitCodes.Ok;
+        var review = new AttendSession(terminal, log, units, findings, !settings.Phone).Run();
+        return settings.Phone || review.Decision == Decision.Refused ? ExitCodes.Findings : ExitCodes.Ok;
     }
 
     private bool BeginFile(string path, string words, string author)

@@ -41,6 +41,24 @@ internal sealed record NextDocument : Document
     public required IReadOnlyList<JsonStop> Stops { get; init; }
 }
 
+internal sealed record CallDocument : Document
+{
+    public required JsonEmergency Emergency { get; init; }
+    public required IReadOnlyList<JsonNextCheck> Questions { get; init; }
+    public required IReadOnlyList<string> Advice { get; init; }
+    public required IReadOnlyList<string> Booking { get; init; }
+    public required double Minutes { get; init; }
+    public required IReadOnlyList<JsonPart> Parts { get; init; }
+    public required IReadOnlyList<JsonTool> Tools { get; init; }
+    public required IReadOnlyList<JsonStop> Stops { get; init; }
+}
+
+internal sealed record JsonEmergency(string Question, bool Asked, bool Stands, IReadOnlyList<string> Say);
+
+internal sealed record JsonPart(string Action, string Name, double Probability, double Worth, double OnVan);
+
+internal sealed record JsonTool(string Name, double Probability, string For);
+
 internal sealed record ReportDocument : Document
 {
     public required string File { get; init; }

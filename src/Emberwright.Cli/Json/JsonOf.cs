@@ -54,7 +54,7 @@ internal static class JsonOf
         ? Check(best, [.. findings.NextCheck.Alternatives.Select(a => Check(a, null))])
         : null;
 
-    private static JsonNextCheck Check(RecommendedCheck c, IReadOnlyList<JsonNextCheck>? alternatives) =>
+    public static JsonNextCheck Check(RecommendedCheck c, IReadOnlyList<JsonNextCheck>? alternatives) =>
         new(c.Check, c.Name, Rounded(c.Cost), Rounded(c.Minutes), c.Because, c.Cautions, alternatives);
 
     private static JsonBand Band(Band band, UnitSystem units)
@@ -101,5 +101,5 @@ internal static class JsonOf
     private static JsonInterval Interval(Parameter parameter, Interval i) =>
         new(Rounded(i.Low), Rounded(i.Median), Rounded(i.High), RestrictionWords.Of(parameter, i.Median));
 
-    private static double Rounded(double value) => Math.Round(value, 4);
+    public static double Rounded(double value) => Math.Round(value, 4);
 }

@@ -29,6 +29,15 @@ public sealed record Check(
     IReadOnlyList<string> Patterns,
     string? Action = null)
 {
+    /// <summary>What must be in the hand, beyond screwdrivers and spanners.</summary>
+    public IReadOnlyList<Tool> Tools => CheckFacts.ToolsOf(this);
+
+    /// <summary>Who may do it.</summary>
+    public Skill Skill => CheckFacts.SkillOf(this);
+
+    /// <summary>What can hurt.</summary>
+    public Risk Risk => CheckFacts.RiskOf(this);
+
     /// <summary>True when the check can be done on a pattern.</summary>
     /// <param name="patternId">Pattern id.</param>
     public bool IsOn(string patternId) => Patterns.Count == 0 || Patterns.Contains(patternId);

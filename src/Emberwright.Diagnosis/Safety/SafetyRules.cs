@@ -1,3 +1,4 @@
+using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
 
@@ -19,21 +20,27 @@ public static class SafetyRules
     [
         new("co-evacuate", Urgency.Evacuate,
             "Everybody out now; leave doors open behind you, call the emergency number, keep the hopper lid shut and do not pull the plug first.",
-            [new Reaches(Measure.CarbonMonoxide, Inside, 70), new Seen("ill", "yes")],
+            [new Reaches(Measure.CarbonMonoxide, Inside, 70), new Seen("ill", "yes"), new Seen(EmergencySign.Id, EmergencySign.Unwell)],
             [],
             "the fire service or a physician for the people; the technician for the stove, after proving it on high for 30 minutes",
             "70 ppm: the level residential CO alarms must sound at within 60 to 240 minutes (UL 2034, from memory); evacuating at once is common practice"),
         new("co-alarm", Urgency.Evacuate,
             "Treat the alarm as real: everybody into fresh air, stove off but not unplugged, measure carbon monoxide before anything else.",
-            [new Seen(Complaints.Sign, Complaints.CoAlarm)],
+            [new Seen(Complaints.Sign, Complaints.CoAlarm), new Seen(EmergencySign.Id, EmergencySign.Alarm)],
             [],
             "the technician, after measuring on high for 30 minutes and again during shutdown, extract fans on",
             "EN 50291: an alarm sounds at 50 ppm only after 60 to 90 minutes (from memory); never dismissing it is common practice"),
         new("hopper-smoke", Urgency.Evacuate,
             "Lid shut, everybody out of the room, emergency number if it does not stop at once; do not pull the plug first.",
-            [new Seen(Complaints.Sign, Complaints.HopperSmoke)],
+            [new Seen(Complaints.Sign, Complaints.HopperSmoke), new Seen(EmergencySign.Id, EmergencySign.HopperSmoke)],
             [],
             Technician,
+            Practice),
+        new("vent-burning", Urgency.Evacuate,
+            "The vent may be burning: everybody out, call the emergency number, keep the hopper lid and all doors of the stove shut, do not pull the plug first.",
+            [new Seen(EmergencySign.Id, EmergencySign.VentGlows)],
+            [],
+            "the fire service for the house; a certified chimney sweep or the authority having jurisdiction for the vent",
             Practice),
         new("co-ventilate", Urgency.StopNow,
             "Stop the stove, open windows, leave the room until the reading falls.",

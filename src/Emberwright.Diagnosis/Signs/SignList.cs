@@ -6,7 +6,7 @@ public static class SignList
     /// <summary>Every sign of every pattern.</summary>
     public static IReadOnlyList<Sign> All { get; } =
     [
-        ComplaintSign.Sign, .. Answers.Signs, .. AirLooks.Signs, .. SealLooks.Signs, .. FeedAndIgnitionLooks.Signs,
+        ComplaintSign.Sign, EmergencySign.Sign, .. Answers.Signs, .. AirLooks.Signs, .. SealLooks.Signs, .. FeedAndIgnitionLooks.Signs,
         .. BlowerAndElectricLooks.Signs, .. NoiseAndSmell.Signs, .. Tries.Signs, .. WaterLooks.Signs, .. ReadingSigns.Signs,
     ];
 
