@@ -2,10 +2,12 @@ using System.Globalization;
 using BenchmarkDotNet.Running;
 using Emberwright.Bench;
 
-// burn-odds PATTERN DRAWS > rows; everything else is BenchmarkDotNet's.
+// burn-odds all|PATTERN DRAWS > rows; everything else is BenchmarkDotNet's.
 if (args is ["burn-odds", var pattern, var draws])
 {
-    BurnOddsRows.Write(pattern, int.Parse(draws, CultureInfo.InvariantCulture), seed: 1, Console.Out.WriteLine);
+    var count = int.Parse(draws, CultureInfo.InvariantCulture);
+    if (pattern == "all") BurnOddsRows.WriteAll(count, Console.Out.WriteLine);
+    else BurnOddsRows.Write(pattern, count, Console.Out.WriteLine);
     return;
 }
 

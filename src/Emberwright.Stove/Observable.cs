@@ -27,6 +27,8 @@ public enum Measure
     Duration,
     /// <summary>Volume flow, m³/s.</summary>
     Flow,
+    /// <summary>Capacitance, F.</summary>
+    Capacitance,
 }
 
 /// <summary>

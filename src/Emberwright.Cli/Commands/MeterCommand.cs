@@ -37,7 +37,7 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
         public string[] Faults { get; init; } = [];
 
         [CommandOption("--function <KNOB>")]
-        [Description("ac-volts, ac-volts-low-impedance, dc-volts, dc-millivolts, ac-amps, ohms, ohms-to-earth, continuity")]
+        [Description("ac-volts, ac-volts-low-impedance, dc-volts, dc-millivolts, ac-amps, ohms, ohms-to-earth, continuity, capacitance")]
         public string? Function { get; init; }
 
         [CommandOption("--from <POINT>")]
@@ -99,7 +99,7 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
             : null;
         var circuit = new ElectricalReadings(wiring, Meter.Ordinary);
         // Ohms with the plug out; else the kind of volts that the place has.
-        MeterFunction At(string place) => asked ?? (operation == Operation.Unplugged ? MeterFunction.Ohms
+        MeterFunction At(string place) => asked ?? (operation == Operation.Unplugged ? wiring.HasComponent(place) && wiring[place] is RunCapacitor ? MeterFunction.Capacitance : MeterFunction.Ohms
             : circuit.IsMains(place) ? MeterFunction.AcVolts
             : Thermocouple(wiring, place) ? MeterFunction.DcMillivolts : MeterFunction.DcVolts);
         Row Between(string from, string to) => Both(from, to, with => Meter.Ordinary.Between(wiring, state, with, At(from), from, to));
@@ -116,10 +116,10 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
         }
 
         var rows = new List<Row>();
-        if (asked is not MeterFunction.AcAmps)
+        if (asked is not (MeterFunction.AcAmps or MeterFunction.Capacitance))
             rows.AddRange(wiring.TestPoints.Where(p => p.Id is not (Points.Neutral or Points.BoardCommon)).Select(p => Between(p.Id, Common(circuit, p.Id))));
-        rows.AddRange(wiring.Components.Where(c => c is not (MainsSupply or EarthConductor)).Select(c => Across(c.Id)));
-        return rows;
+        rows.AddRange(wiring.Components.Where(c => asked == MeterFunction.Capacitance ? c is RunCapacitor : c is not (MainsSupply or EarthConductor)).Select(c => Across(c.Id)));
+        return rows.Count > 0 ? rows : throw new InputException("--function", $"nothing on {wiring.Pattern} has a {EnumWords.Of(asked!.Value)}", "Take another function.");
     }
 
     private static string Common(ElectricalReadings circuit, string point) => circuit.IsMains(point) ? Points.Neutral : Points.BoardCommon;
@@ -185,6 +185,7 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
     {
         if (reading.Refused) return "refused";
         if (reading.Function == MeterFunction.DcMillivolts) return $"{QuantityFormat.Number(reading.Value * 1000, 0.1)} mV";
+        if (reading.Measure == Measure.Capacitance) return QuantityFormat.Format(reading.Value, reading.Measure, UnitSystem.Si);
         var size = Math.Abs(reading.Value);
         var step = size < 10 ? 0.01 : size < 100 ? 0.1 : 1;
         return QuantityFormat.In(reading.Value, MeasureUnits.Of(reading.Measure), step);
@@ -203,7 +204,7 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
             value = double.IsFinite(r.Reading.Value) ? r.Reading.Value : (double?)null,
             sound = r.Sound is { } sound && double.IsFinite(sound.Value) ? sound.Value : (double?)null,
             open = double.IsPositiveInfinity(r.Reading.Value),
-            unit = new Shown(r.Reading.Measure, UnitSystem.Si).Symbol,
+            unit = MeasureUnits.Of(r.Reading.Measure).Symbol,
             tolerance = r.Reading.Tolerance,
             r.Reading.Refused,
             r.Reading.Caution,

@@ -62,7 +62,7 @@ internal static class ElectricalChecks
         Measure("room-air-disc-voltage", "Volts across the room-air disc, hot", 4, Fire | CheckNeeds.PanelsOff, [new(Stove.Measure.Voltage, ComponentIds.RoomAirDisc, Condition.HighBurn)], Cautions.Live, Cautions.Hot) with
         { Patterns = PatternIds.AirDamper },
         Try("igniter-earth-ohms", "Ohms to earth of igniter, blowers and wiring, unplugged", 5, Opened, ["earth-ohms"], Cautions.MakeSafe),
-        Try("run-capacitor-capacitance", "Run capacitor's capacitance, discharged", 5, Opened, ["capacitance"], Cautions.MakeSafe, "Discharge the capacitor through a resistor before touching it.") with
+        Measure("run-capacitor-capacitance", "Run capacitor's capacitance, discharged, a lead off", 5, Opened, [new(Stove.Measure.Capacitance, ComponentIds.RunCapacitor, Condition.FanOnly)], Cautions.MakeSafe, Cautions.Discharge) with
         { Patterns = [PatternIds.Sealed, PatternIds.Hydronic] },
         Try("speed-sensor-pulses", "Speed sensor's pulses while the wheel is turned by hand", 6, Live, ["speed-pulses"], Cautions.Live) with { Patterns = PatternIds.ExhaustProbe },
         Try("wiggle-wires", "Move wires and plugs gently with a dry wooden stick while it runs", 4, Live, ["wiggle"], Cautions.Live),

@@ -31,6 +31,13 @@ internal static class MeterScatter
                 (false, false) => Math.Log(SayOpenRightly) + Normal.LnDensity(ln, Math.Log(Math.Max(predicted, 0.05)), 0.12 * 0.12 + Square(0.5 / (0.5 + Math.Max(predicted, 0)))),
             };
         }
+        if (observable.Measure == Measure.Capacitance)
+        {
+            // In µF, so that densities stay of the order of the other meters'; a shorted one shows overload.
+            var (over, isOver) = (double.IsInfinity(reading), double.IsInfinity(predicted));
+            if (over || isOver) return Math.Log(over == isOver ? SayOpenRightly : 1 - SayOpenRightly);
+            return Math.Log(SayOpenRightly) + Normal.LnDensity(1e6 * reading, 1e6 * predicted, 1e12 * (Square(Noise.Own(observable, predicted)) + Square(Noise.Model(observable, predicted))));
+        }
         return Normal.LnDensity(reading, predicted, Square(Noise.Own(observable, predicted)) + Square(Noise.Model(observable, predicted)));
     }
 

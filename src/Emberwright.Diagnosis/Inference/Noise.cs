@@ -35,6 +35,7 @@ internal static class Noise
         Measure.Voltage => 1 + 0.015 * Math.Abs(value),
         Measure.Current => 0.02 + 0.03 * Math.Abs(value),
         Measure.Resistance => 0.5 + 0.02 * Math.Abs(value),
+        Measure.Capacitance => 2e-8 + 0.02 * Math.Abs(value),
     };
 
     /// <summary>Standard deviation of what the model is off by, shared by all readings of one place and condition.</summary>
@@ -50,6 +51,7 @@ internal static class Noise
         Measure.Voltage => 0.02 * Math.Abs(value),
         Measure.Current => 0.10 * Math.Abs(value),
         Measure.Resistance => 0.08 * Math.Abs(value),
+        Measure.Capacitance => 0.04 * Math.Abs(value),
     };
 
     /// <summary>How far a grossly wrong reading lies off, as a standard deviation.</summary>

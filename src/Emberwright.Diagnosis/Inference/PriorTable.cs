@@ -16,7 +16,7 @@ namespace Emberwright.Diagnosis.Inference;
 internal static class PriorTable
 {
     /// <summary>Loss of ln UA per unit of exchanger restriction: a deposit that narrows also insulates.</summary>
-    public const double InsulationPerRestriction = 0.6;
+    public const double InsulationPerRestriction = Stove.Faults.FoulingLimit.InsulationPerRestriction;
 
     /// <summary>Parameters that foul: their value is a baseline less a restriction.</summary>
     public static readonly Parameter[] Fouling =

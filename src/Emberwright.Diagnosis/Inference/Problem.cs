@@ -104,7 +104,7 @@ internal sealed class Problem
                 value = Math.Log(ppm);
                 break;
             case Measure.Temperature or Measure.Oxygen or Measure.CarbonDioxide or Measure.Voltage or Measure.Resistance
-                or Measure.Current or Measure.Speed or Measure.Feed or Measure.Duration or Measure.Flow:
+                or Measure.Current or Measure.Speed or Measure.Feed or Measure.Duration or Measure.Flow or Measure.Capacitance:
                 break;
         }
         var offset = Layout.OffsetOf(observable.Measure, observable.Place);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Emberwright.Stove;
+using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Diagnosis.Inference;
 
@@ -35,29 +36,12 @@ internal static class Wording
             Measure.Feed => ("0.00", "kg/h"),
             Measure.Duration => ("0", "s"),
             Measure.Flow => ("0.0000", "m³/s"),
+            Measure.Capacitance => ("0.00", "µF"),
         };
-        return $"{value.ToString(format, CultureInfo.InvariantCulture).Replace('-', '−')} {unit}";
+        return $"{(measure == Measure.Capacitance ? 1e6 * value : value).ToString(format, CultureInfo.InvariantCulture).Replace('-', '−')} {unit}";
     }
 
     /// <summary>Where and in which condition something is read.</summary>
     public static string Place(Observable observable) =>
-        $"{observable.Place.Replace('-', ' ')} ({State(observable.Condition)})";
-
-    private static string State(Condition condition)
-    {
-        var fire = condition.Fire switch
-        {
-            FireState.Cold => condition.Blower == BlowerState.On ? "fan only" : "blower off",
-            FireState.Igniting => "igniting",
-            FireState.Low => "low burn",
-            FireState.High => "high burn",
-            FireState.Shutdown => "shutdown",
-        };
-        return condition.Opening switch
-        {
-            OpeningState.Closed => fire,
-            OpeningState.DoorOpen => fire + ", door open",
-            OpeningState.IntakeStopped => fire + ", intake stopped",
-        };
-    }
+        $"{observable.Place.Replace('-', ' ')} ({ConditionText.Say(observable.Condition)})";
 }

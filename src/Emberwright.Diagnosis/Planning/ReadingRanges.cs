@@ -95,8 +95,9 @@ internal static class ReadingRanges
             Measure.Feed => "kg/h",
             Measure.Duration => "s",
             Measure.Flow => "m³/s",
+            Measure.Capacitance => "µF",
         };
-        return string.Create(CultureInfo.InvariantCulture, $"{Rounded(value):0.######} {unit}");
+        return string.Create(CultureInfo.InvariantCulture, $"{Rounded(observable.Measure == Measure.Capacitance ? 1e6 * value : value):0.######} {unit}");
     }
 
     private static double Rounded(double value)

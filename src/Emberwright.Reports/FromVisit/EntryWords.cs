@@ -1,4 +1,5 @@
 using Emberwright.Stove;
+using Emberwright.Stove.Quantities;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Reports.FromVisit;
@@ -10,7 +11,7 @@ public static class EntryWords
     /// <param name="body">What the entry says.</param>
     public static string Of(EntryBody body) => body switch
     {
-        ReadingBody r => $"{ObservableName.Of(r.Observable)} {r.Written}, {ObservableName.Of(r.Condition)}",
+        ReadingBody r => $"{ObservableName.Of(r.Observable)} {r.Written}, {ConditionText.Say(r.Condition)}",
         ComplaintBody c => $"“{c.Words}”",
         AnswerBody a => $"{CatalogueWords.Question(a.Question)} {CatalogueWords.Outcome(a.Question, a.Outcome)}",
         ObservationBody o => $"{CatalogueWords.Question(o.Sign)} {CatalogueWords.Outcome(o.Sign, o.Outcome)}",

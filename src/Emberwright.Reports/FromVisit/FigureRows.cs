@@ -3,6 +3,7 @@ using Emberwright.Diagnosis;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
 using Emberwright.Stove;
+using Emberwright.Stove.Quantities;
 using Emberwright.Stove.Faults;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
@@ -56,7 +57,7 @@ internal static class FigureRows
         var left = readings.LastOrDefault(r => r.Phase == Phase.AsLeft);
         var band = beliefs?.Comparisons.FirstOrDefault(c => c.Band.Observable == observable)?.Band ?? beliefs?.Bands.FirstOrDefault(b => b.Observable == observable);
         var explained = left is null ? null : visit.Of<ExplanationBody>().LastOrDefault(e => e.Body.Entry == left.Id || e.Body.Entry is null && e.Body.Place == observable.Place)?.Body;
-        return new ReadingRow(ObservableName.Of(observable), ObservableName.Capital(ObservableName.Of(observable.Condition)), observable.Measure)
+        return new ReadingRow(ObservableName.Of(observable), ObservableName.Capital(ConditionText.Say(observable.Condition)), observable.Measure)
         {
             Found = found?.Body.Si,
             FoundVerdict = Word(beliefs, found),

@@ -2,7 +2,7 @@ using Emberwright.Stove;
 
 namespace Emberwright.Reports.FromVisit;
 
-/// <summary>Names of places, measures and conditions as a technician says them.</summary>
+/// <summary>Names of places and measures as a technician says them.</summary>
 public static class ObservableName
 {
     /// <summary>"Firebox", "Oxygen, dry", "Exhaust": enough to tell readings of one condition apart.</summary>
@@ -21,27 +21,9 @@ public static class ObservableName
         (Measure.Voltage, var place) => $"Volts, {Words(place)}",
         (Measure.Resistance, var place) => $"Ohms, {Words(place)}",
         (Measure.Current, var place) => $"Current, {Words(place)}",
+        (Measure.Capacitance, var place) => $"Capacitance, {Words(place)}",
         (_, var place) => Capital(Words(place)),
     };
-
-    /// <summary>"fan only, cold", "high burn".</summary>
-    public static string Of(Condition condition)
-    {
-        var fire = condition.Fire switch
-        {
-            FireState.Cold => condition.Blower switch { BlowerState.On => "fan only", BlowerState.Off => "blower off" },
-            FireState.Igniting => "igniting",
-            FireState.Low => "low burn",
-            FireState.High => "high burn",
-            FireState.Shutdown => "shutdown",
-        };
-        return condition.Opening switch
-        {
-            OpeningState.Closed => fire,
-            OpeningState.DoorOpen => fire + ", door open",
-            OpeningState.IntakeStopped => fire + ", intake stopped",
-        };
-    }
 
     /// <summary>The same word with a capital first letter.</summary>
     public static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];

@@ -35,7 +35,7 @@ public static class VisitProfile
         return new ProfileInput
         {
             Id = moment == Moment.Found ? "profile-found" : "profile-left",
-            Title = $"Pressure profile, {(moment == Moment.Found ? "as found" : "as left")}, {ObservableName.Of(condition)}",
+            Title = $"Pressure profile, {(moment == Moment.Found ? "as found" : "as left")}, {ConditionText.Say(condition)}",
             Stations =
             [
                 .. ports.Select(port => new ProfileStation(port.Place, port.Name, new PressureBand(port.Band!.Low, Math.Clamp(port.Band.Expected, port.Band.Low, port.Band.High), port.Band.High))

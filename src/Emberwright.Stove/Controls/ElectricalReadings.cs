@@ -23,6 +23,7 @@ public sealed class ElectricalReadings(Wiring wiring, Meter meter)
     {
         Measure.Voltage => wiring.HasComponent(place) || wiring.HasPoint(place),
         Measure.Resistance or Measure.Current => wiring.HasComponent(place),
+        Measure.Capacitance => wiring.HasComponent(place) && wiring[place] is RunCapacitor,
         Measure.Pressure or Measure.Temperature or Measure.Oxygen or Measure.CarbonDioxide or Measure.CarbonMonoxide
             or Measure.Speed or Measure.Feed or Measure.Duration or Measure.Flow => false,
     };
@@ -37,6 +38,7 @@ public sealed class ElectricalReadings(Wiring wiring, Meter meter)
             if (part is EarthConductor) continue;
             yield return (Measure.Voltage, part.Id);
             if (part is Motor or Igniter) yield return (Measure.Current, part.Id);
+            if (part is RunCapacitor) yield return (Measure.Capacitance, part.Id);
             if (part is not (MainsSupply or LowVoltageSupply or BoardOutput or StartBypass or PressureSensor))
                 yield return (Measure.Resistance, part.Id);
         }
@@ -46,11 +48,11 @@ public sealed class ElectricalReadings(Wiring wiring, Meter meter)
     /// <param name="observable">What is read, where, in which condition.</param>
     /// <param name="openSwitches">Ids of switches that stand open, for whatever reason (lid up, too little vacuum, tripped).</param>
     /// <param name="changes">Components at fault.</param>
-    /// <returns>V, A or Ω; positive infinity is open (overload); NaN when it cannot be predicted.</returns>
+    /// <returns>V, A, Ω or F; positive infinity is open (overload); NaN when it cannot be predicted.</returns>
     /// <exception cref="CircuitException">A component is unknown.</exception>
     public double Predict(Observable observable, ReadOnlySpan<string> openSwitches, ReadOnlySpan<CircuitChange> changes)
     {
-        var state = wiring.In(observable.Measure == Measure.Resistance ? Operation.Unplugged : Operations.Of(observable.Condition));
+        var state = wiring.In(observable.Measure is Measure.Resistance or Measure.Capacitance ? Operation.Unplugged : Operations.Of(observable.Condition));
         if (observable.Place == ComponentIds.CirculatingPump && observable.Measure != Measure.Resistance)
             state = state with { Calls = state.Calls | BoardCalls.Pump };
         ulong open = 0;
@@ -59,7 +61,7 @@ public sealed class ElectricalReadings(Wiring wiring, Meter meter)
     }
 
     /// <summary>The reading in any control state. Resistances ignore what is called: their plug is out.</summary>
-    /// <param name="measure">Voltage, current or resistance.</param>
+    /// <param name="measure">Voltage, current, resistance or capacitance.</param>
     /// <param name="place">Component or test point.</param>
     /// <param name="state">What board and switches do.</param>
     /// <param name="changes">Components at fault.</param>
@@ -67,6 +69,7 @@ public sealed class ElectricalReadings(Wiring wiring, Meter meter)
     public double Predict(Measure measure, string place, ControlState state, ReadOnlySpan<CircuitChange> changes)
     {
         if (!Knows(measure, place)) return double.NaN;
+        if (measure == Measure.Capacitance) return IsolatedPart.CapacitanceF(wiring, changes, place);
         if (measure == Measure.Resistance)
         {
             var ohm = IsolatedPart.ResistanceOhm(wiring, state, changes, place);

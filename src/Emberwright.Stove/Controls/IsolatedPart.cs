@@ -30,6 +30,35 @@ public static class IsolatedPart
         return branch.ImpedanceOhm.Real;
     }
 
+    /// <summary>
+    /// Capacitance of a capacitor alone, F: an open one has none, a shorted one cannot be charged and reads above any range
+    /// (positive infinity).
+    /// </summary>
+    /// <param name="wiring">The circuit the part belongs to.</param>
+    /// <param name="changes">Components at fault.</param>
+    /// <param name="component">Id of the capacitor.</param>
+    /// <exception cref="CircuitException">The component is no capacitor.</exception>
+    public static double CapacitanceF(Wiring wiring, ReadOnlySpan<CircuitChange> changes, string component)
+    {
+        var farad = wiring[component] is RunCapacitor capacitor ? capacitor.Farad
+            : throw new CircuitException($"Component '{component}' is no capacitor; capacitance is read on one of: {Capacitors(wiring)}.");
+        foreach (var change in changes)
+        {
+            if (change.Component != component) continue;
+            farad = change.State switch
+            {
+                ComponentState.Open => 0,
+                ComponentState.Shorted => double.PositiveInfinity,
+                ComponentState.Drifted => farad * change.Factor,
+                ComponentState.Healthy or ComponentState.LeakingToEarth or ComponentState.Stalled => farad,
+            };
+        }
+        return farad;
+    }
+
+    private static string Capacitors(Wiring wiring) =>
+        string.Join(", ", wiring.Components.OfType<RunCapacitor>().Select(c => c.Id)) is { Length: > 0 } ids ? ids : "none on this wiring";
+
     /// <summary>Resistance from the part's live terminal to earth with its leads off, Ω.</summary>
     /// <param name="wiring">The circuit the part belongs to.</param>
     /// <param name="changes">Components at fault.</param>

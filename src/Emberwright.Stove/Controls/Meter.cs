@@ -18,8 +18,14 @@ namespace Emberwright.Stove.Controls;
 /// <param name="OverloadOhm">Highest resistance shown, Ω; above it the meter shows overload.</param>
 public sealed record Meter(double InputOhm, double InputF, double LowInputOhm, double OverloadOhm)
 {
+    /// <summary>Share by which a sound run capacitor and an ordinary meter together may be off: ±5 % and 2 % (common practice, no source).</summary>
+    private const double CapacitorTolerance = 0.07;
+
     private const string PlugOut =
         "Pull the plug, prove the circuit dead and isolate the part first: ohms on a live circuit damage the meter and can injure.";
+
+    private const string Discharge =
+        "Plug out, then discharge: a charged capacitor bites long after. Bridge its terminals through a 20 kΩ, 5 W resistor for 5 s, read 0 V DC, take a lead off.";
 
     private const string LiveCaution =
         "Live mains: one hand, rings off, leads rated for the place. Only while the board calls does 0 V or supply mean anything.";
@@ -55,15 +61,16 @@ public sealed record Meter(double InputOhm, double InputF, double LowInputOhm, d
                 return state.PluggedIn ? Refuse(function) : Ohms(wiring, state, changes, function, a, b);
             case MeterFunction.OhmsToEarth:
                 return state.PluggedIn ? Refuse(function) : Ohms(wiring, state, changes, function, a, wiring.PointIndex(Points.Earth));
+            case MeterFunction.Capacitance:
             case MeterFunction.AcAmps:
             default:
-                throw new CircuitException($"{function} is read on a component, not between test points; name the component whose lead the clamp goes round.");
+                throw new CircuitException($"{function} is read on a component, not between test points; name the component.");
         }
     }
 
     /// <summary>
     /// What the meter shows across a component: volts and amps in circuit; ohms and continuity on the part alone, its leads off;
-    /// ohms to earth from its live terminal, its leads off.
+    /// ohms to earth from its live terminal, its leads off; capacitance of a discharged capacitor, a lead off.
     /// </summary>
     /// <param name="wiring">The circuit.</param>
     /// <param name="state">What board and switches do.</param>
@@ -88,6 +95,11 @@ public sealed record Meter(double InputOhm, double InputF, double LowInputOhm, d
             case MeterFunction.OhmsToEarth:
                 if (state.PluggedIn) return Refuse(function);
                 return Shown(function, IsolatedPart.ToEarthOhm(wiring, changes, component), part);
+            case MeterFunction.Capacitance:
+                if (state.PluggedIn) return new(function, Measure.Capacitance, double.NaN, 0, Refused: true, Caution: Discharge);
+                var farad = IsolatedPart.CapacitanceF(wiring, changes, component);
+                return new(function, Measure.Capacitance, farad, CapacitorTolerance * (double.IsInfinity(farad) ? 0 : farad), Caution: Discharge,
+                    Note: double.IsInfinity(farad) ? "A shorted capacitor never charges: the meter shows overload." : "Run capacitors are made to ±5 %; one a tenth below its label is worn.");
             case MeterFunction.AcVolts:
             case MeterFunction.AcVoltsLowImpedance:
             case MeterFunction.DcVolts:

@@ -19,13 +19,15 @@ public enum MeterFunction
     OhmsToEarth,
     /// <summary>Continuity; plug out only.</summary>
     Continuity,
+    /// <summary>Capacitance of a capacitor with its leads off; plug out and discharged only.</summary>
+    Capacitance,
 }
 
 /// <summary>What a meter would show. It is a prediction, not a recorded reading.</summary>
 /// <param name="Function">How the knob stands.</param>
 /// <param name="Measure">Kind of quantity, which also states its SI unit.</param>
 /// <param name="Value">
-/// Value in the measure's SI unit (V, A, Ω); positive infinity is the meter's overload sign (open); NaN when refused.
+/// Value in the measure's SI unit (V, A, Ω, F); positive infinity is the meter's overload sign (open); NaN when refused.
 /// </param>
 /// <param name="Tolerance">Half width that holds about 95 % of healthy parts and meters, in the same unit.</param>
 /// <param name="Refused">True when this must not be measured in this state; <see cref="Caution"/> says why.</param>

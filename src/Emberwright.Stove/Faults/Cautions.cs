@@ -7,6 +7,8 @@ public static class Cautions
     public const string MakeSafe = "Press off, let it burn out, wait until the blower stops by itself, unplug, prove dead.";
     /// <summary>Live work.</summary>
     public const string Live = "Mains is live here: one hand, insulated probes, fused leads, nobody else within reach.";
+    /// <summary>Charged capacitor.</summary>
+    public const string Discharge = "A run capacitor stays charged with the plug out: discharge it through a 20 kΩ, 5 W resistor and read 0 V before it is touched.";
     /// <summary>A part on its own supply.</summary>
     public const string TestLead = "Isolate the part from the board; fused test lead on a residual-current device; its own voltage.";
     /// <summary>Igniter on its own supply.</summary>

@@ -72,7 +72,14 @@ public sealed record Cause(string Fault, double Factor);
 /// <summary>The limit past which a degree of fouling counts as a fault.</summary>
 /// <param name="Parameter">The fouled passage, wheel or surface; a logarithm, falling as it fouls.</param>
 /// <param name="Limit">Value at or below which the fault is present, ln of the share left.</param>
-public sealed record FoulingLimit(Parameter Parameter, double Limit);
+public sealed record FoulingLimit(Parameter Parameter, double Limit)
+{
+    /// <summary>Mean by which a fouled one has passed its limit, ln; exponential (from memory, no source).</summary>
+    public double Beyond { get; init; } = 0.22;
+
+    /// <summary>Loss of ln UA per unit of the exchanger's restriction: a deposit that narrows also insulates (from memory, no source).</summary>
+    public const double InsulationPerRestriction = 0.6;
+}
 
 /// <summary>How a component of the circuit is under a fault.</summary>
 public enum ComponentState

@@ -103,7 +103,7 @@ internal static class Fouling
             Area = Area.CombustionBlower,
             BaseRatePercent = 4,
             Origin = Origins.Memory,
-            Fouling = new(Parameter.Wheel, -0.22),
+            Fouling = new(Parameter.Wheel, -0.22) { Beyond = 0.1 },
             Symptoms =
             [
                 .. Says((LazyFlame, .3), (StopsProving, .2), (NoFeed, .15), (StopsLater, .1), (Noise, .1)),
@@ -121,7 +121,7 @@ internal static class Fouling
             BaseRatePercent = 5,
             Origin = Origins.Memory,
             Patterns = PatternIds.RoomAirBlower,
-            Fouling = new(Parameter.RoomAir, -0.51),
+            Fouling = new(Parameter.RoomAir, -0.51) { Beyond = 0.15 },
             Symptoms =
             [
                 .. Says((TripsLimit, .35), (LittleHeat, .3), (StopsLater, .15), (Noise, .06)),

@@ -152,6 +152,6 @@ public sealed record CardFit(IReadOnlyList<double> Offsets, IReadOnlyList<double
         Measure.CarbonMonoxide => 50,
         Measure.Feed => 0.02,
         Measure.Flow => 0.002,
-        Measure.Voltage or Measure.Resistance or Measure.Current or Measure.Speed or Measure.Duration => 1,
+        Measure.Voltage or Measure.Resistance or Measure.Current or Measure.Speed or Measure.Duration or Measure.Capacitance => 1,
     };
 }

@@ -50,6 +50,20 @@ public static class ConditionText
     public static string Format(Condition condition) =>
         $"{Word(condition.Fire)}, {Word(condition.Blower)}, {Word(condition.Opening)}";
 
+    /// <summary>A condition as a technician says it: "fan only", "high burn", "blower off, door open".</summary>
+    public static string Say(Condition condition)
+    {
+        var fire = condition.Fire switch
+        {
+            FireState.Cold => condition.Blower switch { BlowerState.On => "fan only", BlowerState.Off => "blower off" },
+            FireState.Igniting => "igniting",
+            FireState.Low => "low burn",
+            FireState.High => "high burn",
+            FireState.Shutdown => "shutdown",
+        };
+        return condition.Opening == OpeningState.Closed ? fire : $"{fire}, {Word(condition.Opening)}";
+    }
+
     /// <summary>The word for a state of the fire.</summary>
     public static string Word(FireState fire) => fire switch
     {

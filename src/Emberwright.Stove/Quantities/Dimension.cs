@@ -37,4 +37,6 @@ public enum Dimension
     Fraction,
     /// <summary>Duration, s.</summary>
     Duration,
+    /// <summary>Capacitance, F.</summary>
+    Capacitance,
 }

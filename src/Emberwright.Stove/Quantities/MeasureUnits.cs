@@ -26,6 +26,7 @@ public static class MeasureUnits
         Measure.Feed => Units.KilogramPerHour,
         Measure.Duration => Units.Second,
         Measure.Flow => Units.CubicMetrePerSecond,
+        Measure.Capacitance => Units.Farad,
     };
 
     /// <summary>
@@ -48,6 +49,7 @@ public static class MeasureUnits
         (Measure.Duration, _) => (Units.Minute, 1),
         (Measure.Flow, UnitSystem.Si) => (Units.CubicMetrePerHour, 1),
         (Measure.Flow, UnitSystem.Us) => (Units.CubicFootPerMinute, 1),
+        (Measure.Capacitance, _) => (Units.Microfarad, 0.01),
     };
 
     /// <summary>The name of a measure in files, e.g. <c>pressure</c>, <c>o2</c>.</summary>
@@ -65,6 +67,7 @@ public static class MeasureUnits
         Measure.Feed => "feed",
         Measure.Duration => "duration",
         Measure.Flow => "flow",
+        Measure.Capacitance => "capacitance",
     };
 
     /// <summary>The measure of a name, letter case forgiven; null when there is none.</summary>

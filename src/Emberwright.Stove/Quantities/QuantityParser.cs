@@ -77,6 +77,7 @@ internal static class QuantityParser
         Dimension.Temperature => (-273.15, 2000, "−273.15 … 2000 °C"),
         Dimension.Fraction => (0, 100, "0 … 100 %"),
         Dimension.Mass or Dimension.MassFlow or Dimension.Rotation or Dimension.Resistance or Dimension.Duration
+            or Dimension.Capacitance
             => (0, double.PositiveInfinity, "0 and above"),
         Dimension.Pressure or Dimension.TemperatureDifference or Dimension.VolumeFlow or Dimension.Length or Dimension.Velocity
             or Dimension.Voltage or Dimension.Current or Dimension.Power => null,
@@ -99,6 +100,7 @@ internal static class QuantityParser
         Dimension.Power => "300 W",
         Dimension.Fraction => "11.8 %",
         Dimension.Duration => "20 min",
+        Dimension.Capacitance => "2.0 µF",
     };
 
     private static string Words(Dimension dimension) => dimension switch
@@ -118,5 +120,6 @@ internal static class QuantityParser
         Dimension.Power => "power",
         Dimension.Fraction => "a fraction",
         Dimension.Duration => "duration",
+        Dimension.Capacitance => "capacitance",
     };
 }

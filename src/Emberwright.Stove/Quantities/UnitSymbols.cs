@@ -28,6 +28,7 @@ public static class UnitSymbols
         ("Ω", ["ohm", "ohms", "\u2126"]),
         ("kΩ", ["kohm", "kohms", "k\u2126"]),
         ("MΩ", ["Mohm", "Mohms", "M\u2126"]),
+        ("µF", ["uF", "\u03BCF", "MFD", "mfd"]),
         ("BTU/h", ["Btu/h", "BTU/hr", "Btu/hr", "btuh"]),
         ("%", ["percent"]),
         ("s", ["sec"]),

@@ -138,6 +138,13 @@ public static class Units
     /// <summary>Day.</summary>
     public static Unit Day { get; } = new("d", Dimension.Duration, 86_400);
 
+    /// <summary>Farad; written F it means Fahrenheit, so nobody reads or writes it.</summary>
+    public static Unit Farad { get; } = new("F", Dimension.Capacitance, 1);
+    /// <summary>Microfarad; MFD on many capacitors' labels.</summary>
+    public static Unit Microfarad { get; } = new("µF", Dimension.Capacitance, 1e-6);
+    /// <summary>Nanofarad.</summary>
+    public static Unit Nanofarad { get; } = new("nF", Dimension.Capacitance, 1e-9);
+
     /// <summary>Every unit. Where two dimensions share a symbol, the one meant when nothing is said comes first.</summary>
     public static IReadOnlyList<Unit> All { get; } =
     [
@@ -150,5 +157,6 @@ public static class Units
         MetrePerSecond, KilometrePerHour, MilePerHour, FootPerMinute,
         RevolutionPerMinute, Volt, Millivolt, Ampere, Milliampere, Ohm, Kilohm, Megohm,
         Watt, Kilowatt, BtuPerHour, Percent, PartsPerMillion, Second, Minute, Hour, Day,
+        Microfarad, Nanofarad,
     ];
 }

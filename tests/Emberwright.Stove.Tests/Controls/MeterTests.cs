@@ -27,6 +27,21 @@ public class MeterTests
     }
 
     [Fact]
+    public void A_capacitor_is_read_unplugged_and_discharged_and_a_worn_one_reads_below_its_label()
+    {
+        var wiring = WiringLibrary.For(PatternIds.Sealed);
+        var unplugged = wiring.In(Operation.Unplugged);
+        MeterReading Read(params CircuitChange[] changes) => Meter.Across(wiring, unplugged, changes, MeterFunction.Capacitance, ComponentIds.RunCapacitor);
+        Assert.Equal(1.5e-6, Read().Value, 1e-12);
+        Assert.Contains("discharge", Read().Caution, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(0.75e-6, Read(new CircuitChange(ComponentIds.RunCapacitor, ComponentState.Drifted, 0.5)).Value, 1e-12);
+        Assert.Equal(0, Read(new CircuitChange(ComponentIds.RunCapacitor, ComponentState.Open)).Value);
+        Assert.True(double.IsPositiveInfinity(Read(new CircuitChange(ComponentIds.RunCapacitor, ComponentState.Shorted)).Value));
+        Assert.True(Meter.Across(wiring, wiring.In(Operation.Off), [], MeterFunction.Capacitance, ComponentIds.RunCapacitor).Refused);
+        Assert.Throws<CircuitException>(() => Meter.Across(wiring, unplugged, [], MeterFunction.Capacitance, ComponentIds.Igniter));
+    }
+
+    [Fact]
     public void A_closed_contact_sounds_and_an_open_one_shows_overload()
     {
         Assert.True(Meter.Between(Wiring, Unplugged, [], MeterFunction.Continuity, "tp1", "tp2").Sounds);

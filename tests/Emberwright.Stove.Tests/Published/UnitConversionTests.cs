@@ -45,6 +45,8 @@ public class UnitConversionTests
             { "mA", ElectricCurrent.FromMilliamperes(x).Amperes },
             { "kΩ", ElectricResistance.FromKiloohms(x).Ohms },
             { "MΩ", ElectricResistance.FromMegaohms(x).Ohms },
+            { "µF", ElectricCapacitance.FromMicrofarads(x).Farads },
+            { "nF", ElectricCapacitance.FromNanofarads(x).Farads },
             { "kW", (double)Power.FromKilowatts(x).Watts },
             { "BTU/h", (double)Power.FromBritishThermalUnitsPerHour(x).Watts },
             { "ppm", Ratio.FromPartsPerMillion(x).Percent },

@@ -1,5 +1,6 @@
 // How often does a stove with this fault end each way, over its severity and the spread of sound stoves?
-// Equation: relative frequency of each outcome over draws: parameters ~ N(0, sd²) of the pattern plus the fault's N(mean, sd²).
+// Equation: relative frequency of each outcome over draws: parameters ~ N(0, sd²) of the pattern plus the fault's N(mean, sd²); a
+//   fouled passage, wheel or surface is limit − Exp(mean beyond), and a fouled exchanger insulates by 0.6 of that besides.
 // Symbols: sd standard deviation of each parameter, in its own unit.
 // Validity: faults that act on parameters or circuit; for others the catalogue's stated probabilities hold. The standard error of a
 //   frequency p over n draws is √(p(1 − p)/n).
@@ -26,9 +27,9 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
     /// <summary>Share of starts that lit and then stopped before the fire was proved, 0 … 1.</summary>
     public double LightsThenStops => Frequency.GetValueOrDefault(BurnOutcome.LightsThenStops);
 
-    /// <summary>True when the sequence can say what a fault does: it acts on parameters or on the circuit.</summary>
+    /// <summary>True when the sequence can say what a fault does: it acts on parameters (fouling does) or on the circuit.</summary>
     /// <param name="fault">The fault.</param>
-    public static bool Reaches(Fault fault) => fault.Shifts.Count > 0 || fault.Circuit.Count > 0;
+    public static bool Reaches(Fault fault) => fault.Shifts.Count > 0 || fault.Circuit.Count > 0 || fault.Fouling is not null;
 
     /// <summary>Simulates starts of a stove with a fault, or of a sound one.</summary>
     /// <param name="stove">The stove.</param>
@@ -50,6 +51,7 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
         {
             var parameters = background?.Invoke(random) ?? (fault is null ? CleanStove(stove, random) : SoundStove(stove, random));
             foreach (var shift in Shifts(fault)) parameters[(int)shift.Parameter] += shift.Mean + shift.Sd * Normal(random);
+            Foul(fault?.Fouling, parameters, random);
             var run = BurnForecast.Run(stove, parameters, scenario, RunS);
             outcomes[run.Outcome] = outcomes.GetValueOrDefault(run.Outcome) + 1;
             if (run.Alarm is { } alarm) alarms[alarm] = alarms.GetValueOrDefault(alarm) + 1;
@@ -57,6 +59,14 @@ public sealed record BurnOdds(int Draws, ImmutableDictionary<BurnOutcome, double
         return new BurnOdds(draws,
             outcomes.ToImmutableDictionary(o => o.Key, o => (double)o.Value / draws),
             alarms.ToImmutableDictionary(a => a.Key, a => (double)a.Value / draws));
+    }
+
+    private static void Foul(FoulingLimit? fouling, double[] parameters, Random random)
+    {
+        if (fouling is null) return;
+        var left = fouling.Limit + fouling.Beyond * Math.Log(1 - random.NextDouble());
+        parameters[(int)fouling.Parameter] += left;
+        if (fouling.Parameter == Parameter.Exchanger) parameters[(int)Parameter.Insulation] += FoulingLimit.InsulationPerRestriction * left;
     }
 
     private static bool ConcernsThermostat(Fault? fault) =>

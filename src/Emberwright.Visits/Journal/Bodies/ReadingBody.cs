@@ -106,6 +106,7 @@ public sealed record ReadingBody(
         Dimension.Current => Measure.Current,
         Dimension.Resistance => Measure.Resistance,
         Dimension.Duration => Measure.Duration,
+        Dimension.Capacitance => Measure.Capacitance,
         Dimension.Fraction => unit == Units.PartsPerMillion ? Measure.CarbonMonoxide : null,
         Dimension.TemperatureDifference or Dimension.Mass or Dimension.Length or Dimension.Velocity or Dimension.Power => null,
     };
@@ -117,7 +118,7 @@ public sealed record ReadingBody(
                 parts.Choice<OpeningState>("opening") ?? OpeningState.Closed);
         var text = r.Text("condition");
         if (ConditionText.Parse(text) is { } condition) return condition;
-        if (text is null && measure is Measure.Voltage or Measure.Current or Measure.Resistance) return Condition.FanOnly;
+        if (text is null && measure is Measure.Voltage or Measure.Current or Measure.Resistance or Measure.Capacitance) return Condition.FanOnly;
         r.Refuse("condition", text ?? "", text is null ? "The condition is missing." : $"'{text}' is not a condition.", ConditionText.Remedy);
         return default;
     }
