@@ -106,7 +106,7 @@ internal static class TypedReading
     // Electrical readings are taken while the board calls, ohms with the plug out, pressures fan only.
     private static Condition? Usual(Measure measure, string place) => measure switch
     {
-        Measure.Resistance => Condition.BlowerOff,
+        Measure.Resistance or Measure.Capacitance => Condition.BlowerOff,
         Measure.Voltage or Measure.Current => Condition.FanOnly,
         Measure.Pressure when place is Places.Water or Places.House => Condition.BlowerOff,
         Measure.Pressure or Measure.Speed => Condition.FanOnly,
