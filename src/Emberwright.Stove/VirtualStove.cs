@@ -136,7 +136,8 @@ public sealed class VirtualStove
         {
             var (limit, unit) = (Parameter)k switch
             {
-                Parameter.Wind or Parameter.House => (300.0, "Pa"),
+                Parameter.Wind or Parameter.House or Parameter.SensorZero => (300.0, "Pa"),
+                Parameter.ProofSensor => (1500.0, "K"),
                 Parameter.Moisture => (0.5, "of mass as fired"),
                 _ => (12.0, "(natural logarithm)"),
             };

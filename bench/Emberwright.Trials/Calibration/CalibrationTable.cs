@@ -1,0 +1,105 @@
+using System.Globalization;
+using System.Text;
+using Emberwright.Diagnosis;
+
+namespace Emberwright.Trials.Calibration;
+
+/// <summary>What the calibration trial found, as Markdown.</summary>
+internal static class CalibrationTable
+{
+    private static readonly Dictionary<Rung, string> Names = new()
+    {
+        [Rung.Complaint] = "complaint",
+        [Rung.Answers] = "+ answers",
+        [Rung.AsFound] = "+ as found",
+        [Rung.ThreeState] = "+ three-state test",
+        [Rung.Electrical] = "+ wiring",
+    };
+
+    /// <summary>Writes the whole page.</summary>
+    public static string Of(IReadOnlyList<CalibrationRow> rows)
+    {
+        var text = new StringBuilder();
+        void Line(FormattableString line) => text.AppendLine(line.ToString(CultureInfo.InvariantCulture));
+        var ordinary = rows.Where(r => r.Mismatch == 1).ToArray();
+        var doubled = rows.Where(r => r.Mismatch == 2).ToArray();
+        Line($"# Calibration of stated probabilities");
+        Line($"");
+        Line($"{ordinary.Length} hidden stoves ({string.Join(", ", ordinary.GroupBy(r => r.Pattern).Select(g => $"{g.Key} {g.Count()}"))}), and {doubled.Length} with the mismatch of their construction doubled. Each is built otherwise than the model, fouled everywhere, and asked about with little evidence and with much.");
+        Line($"");
+        Section("Ordinary mismatch", ordinary);
+        Section("Mismatch doubled", doubled);
+        Line($"Columns: *first right*, the likeliest fault was there (of stoves with a fault); *in three*, a true one among the first three; *Brier*, summed over faults; *error*, expected calibration error of fault marginals of 1 % and above, in ten bins; *of first*, the same of the likeliest fault alone; *wrong at 95 %*, of marginals stated at 95 % and above; *alarm*, hits on causes that no catalogue lists and false alarms on all others; *cannot tell*, share where nothing was singled out.");
+        Line($"");
+        Areas(ordinary);
+        Patterns(ordinary);
+        Line($"Mean time of one conclusion, ms: {string.Join(", ", ordinary.SelectMany(r => r.Says).GroupBy(s => s.Rung).OrderBy(g => g.Key).Select(g => FormattableString.Invariant($"{Names[g.Key]} {g.Average(s => s.Milliseconds):0}")))} (under load; rough).");
+        return text.ToString();
+
+        void Section(string title, IReadOnlyList<CalibrationRow> some)
+        {
+            if (some.Count == 0) return;
+            Line($"## {title}");
+            Line($"");
+            Line($"| evidence | first right | in three | Brier | error | of first | wrong at 95 % | alarm: hits / false | cannot tell |");
+            Line($"| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+            foreach (var rung in Enum.GetValues<Rung>())
+            {
+                (CalibrationRow Row, Statement Says)[] said = [.. some.Select(r => (r, r.Says.First(s => s.Rung == rung)))];
+                var faulty = said.Where(s => s.Row.Truth.Any(t => t is not (Suspect.Nothing or Suspect.Unlisted))).ToArray();
+                var marginals = said.SelectMany(s => Reliability.Marginals(s.Row, s.Says)).ToArray();
+                var first = said.SelectMany(s => Reliability.First(s.Row, s.Says)).ToArray();
+                var (wrong, sure) = Reliability.NearlySureOnes(marginals);
+                var strange = said.Where(s => s.Row.Truth.Contains(Suspect.Unlisted)).ToArray();
+                var known = said.Where(s => !s.Row.Truth.Contains(Suspect.Unlisted)).ToArray();
+                Line($"| {Names[rung]} | {Share(faulty.SelectMany(s => Reliability.First(s.Row, s.Says)).Select(f => f.So))} | {Share(faulty.Select(s => Reliability.AmongThree(s.Row, s.Says)))} | {said.Average(s => Reliability.Brier(s.Row, s.Says)):0.000} | {Reliability.Error(marginals):0.000} | {Reliability.Error(first):0.000} | {wrong}/{sure} = {(sure == 0 ? 0 : 100.0 * wrong / sure):0.0} % | {Share(strange.Select(s => s.Says.Misfit))} / {Share(known.Select(s => s.Says.Misfit))} | {Share(said.Select(s => s.Says.CannotTell))} |");
+            }
+
+            var all = some.SelectMany(r => r.Says.SelectMany(s => Reliability.Marginals(r, s))).ToArray();
+            var (bad, ever) = Reliability.NearlySureOnes(all);
+            Line($"| **all** | | | | **{Reliability.Error(all):0.000}** | {Reliability.Error(some.SelectMany(r => r.Says.SelectMany(s => Reliability.First(r, s)))):0.000} | **{bad}/{ever} = {(ever == 0 ? 0 : 100.0 * bad / ever):0.0} %** | | |");
+            Line($"");
+        }
+
+        void Areas(IReadOnlyList<CalibrationRow> some)
+        {
+            if (some.Count == 0) return;
+            Line($"## Coverage of the 90 % intervals");
+            Line($"");
+            Rung[] rungs = [Rung.Complaint, Rung.AsFound, Rung.ThreeState];
+            Line($"| area | {string.Join(" | ", rungs.Select(r => Names[r]))} | mean width after the three-state test |");
+            Line($"| --- | --- | --- | --- | --- |");
+            foreach (var area in some.SelectMany(r => r.Says[0].Areas).Select(a => a.Area).Distinct())
+            {
+                AreaStatement[] At(Rung rung) => [.. some.SelectMany(r => r.Says.Where(s => s.Rung == rung).SelectMany(s => s.Areas)).Where(a => a.Area == area)];
+                Line($"| {area} | {string.Join(" | ", rungs.Select(r => Share(At(r).Select(a => a.Holds))))} | {At(Rung.ThreeState).Average(a => a.High - a.Low):0.00} |");
+            }
+
+            Line($"");
+        }
+
+        void Patterns(IReadOnlyList<CalibrationRow> some)
+        {
+            if (some.Count == 0) return;
+            Line($"## By pattern, all evidence together");
+            Line($"");
+            Line($"| pattern | stoves | first right with everything known | error | wrong at 95 % |");
+            Line($"| --- | --- | --- | --- | --- |");
+            foreach (var pattern in some.GroupBy(r => r.Pattern))
+            {
+                var marginals = pattern.SelectMany(r => r.Says.SelectMany(s => Reliability.Marginals(r, s))).ToArray();
+                var (wrong, sure) = Reliability.NearlySureOnes(marginals);
+                var faulty = pattern.Where(r => r.Truth.Any(t => t is not (Suspect.Nothing or Suspect.Unlisted)));
+                Line($"| {pattern.Key} | {pattern.Count()} | {Share(faulty.SelectMany(r => Reliability.First(r, r.Says[^1])).Select(f => f.So))} | {Reliability.Error(marginals):0.000} | {wrong}/{sure} = {(sure == 0 ? 0 : 100.0 * wrong / sure):0.0} % |");
+            }
+
+            Line($"");
+        }
+    }
+
+    private static string Share(IEnumerable<bool> which)
+    {
+        var all = which.ToArray();
+        return all.Length == 0 ? "–" : FormattableString.Invariant($"{100.0 * all.Count(b => b) / all.Length:0} %");
+    }
+}

@@ -1,0 +1,18 @@
+using Emberwright.Stove;
+using Emberwright.Trials;
+using Emberwright.Trials.Calibration;
+
+try
+{
+    return args switch
+    {
+        ["calibration", .. var rest] => CalibrationCommand.Run(Options.Read(rest)),
+        ["worst", .. var rest] => CalibrationCommand.Worst(Options.Read(rest)),
+        _ => throw new InputException("command", args.Length == 0 ? "none was given" : $"'{args[0]}' is not known", Options.Usage),
+    };
+}
+catch (InputException wrong)
+{
+    Console.Error.WriteLine(wrong.Message);
+    return 2;
+}
