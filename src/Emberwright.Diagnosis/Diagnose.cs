@@ -30,14 +30,21 @@ public static class Diagnose
     /// <param name="catalogue">Faults, signs, checks and actions of its pattern.</param>
     /// <exception cref="Stove.InputException">A number of site or card makes no sense.</exception>
     /// <exception cref="ArgumentException">The catalogue is of another pattern, or an action does not begin an epoch.</exception>
-    public static IEnumerable<Progress> Steps(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
+    public static IEnumerable<Progress> Steps(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
+        Prepare(stove, evidence, catalogue, brief: false).Steps();
+
+    /// <summary>The same conclusion without bands, explanations and alike sets, for trials by the thousand.</summary>
+    internal static Progress Brief(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
+        Prepare(stove, evidence, catalogue, brief: true).Steps().Last();
+
+    private static Run Prepare(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue, bool brief)
     {
         ArgumentNullException.ThrowIfNull(stove);
         ArgumentNullException.ThrowIfNull(evidence);
         ArgumentNullException.ThrowIfNull(catalogue);
         if (catalogue.PatternId != stove.Pattern.Id)
             throw new ArgumentException($"The catalogue is of pattern '{catalogue.PatternId}', the stove of '{stove.Pattern.Id}'; take Catalogue.For(stove.Pattern.Id).", nameof(catalogue));
-        return new Run(stove, new VirtualStoveModel(new VirtualStove(stove.Pattern, stove.Card, stove.Site)), SensorReadings.Judged(evidence, stove), catalogue).Steps();
+        return new Run(stove, new VirtualStoveModel(new VirtualStove(stove.Pattern, stove.Card, stove.Site)), SensorReadings.Judged(evidence, stove), catalogue, brief);
     }
 }
 

@@ -20,10 +20,11 @@ internal sealed class BeliefsWriter
     private readonly IReadOnlyList<Evidence> _evidence;
     private readonly HealthyBands _bands;
     private readonly IReadOnlyList<Hypothesis> _hypotheses;
+    private readonly bool _brief;
 
     /// <summary>Prepares the writer.</summary>
     public BeliefsWriter(
-        CaseFile file, ModeLibrary library, Catalogue catalogue, IReadOnlyList<Evidence> evidence, HealthyBands bands, IReadOnlyList<Hypothesis> hypotheses)
+        CaseFile file, ModeLibrary library, Catalogue catalogue, IReadOnlyList<Evidence> evidence, HealthyBands bands, IReadOnlyList<Hypothesis> hypotheses, bool brief)
     {
         _file = file;
         _library = library;
@@ -31,6 +32,7 @@ internal sealed class BeliefsWriter
         _evidence = evidence;
         _bands = bands;
         _hypotheses = hypotheses;
+        _brief = brief;
     }
 
     /// <summary>Writes the conclusion in slices; only the last one is not null.</summary>
@@ -38,7 +40,7 @@ internal sealed class BeliefsWriter
     {
         var comparisons = Comparisons();
         var bands = new List<Band>();
-        foreach (var observable in HealthyBands.Usual(_file.Stove))
+        foreach (var observable in _brief ? [] : HealthyBands.Usual(_file.Stove))
         {
             if (_bands.Of(observable) is { } band) bands.Add(band);
         }
@@ -50,7 +52,7 @@ internal sealed class BeliefsWriter
         yield return null;
         for (var k = 0; k < Math.Min(suspects.Count, Explained); k++)
         {
-            if (suspects[k].Index < 0) continue;
+            if (suspects[k].Index < 0 || _brief && suspects[k].Suspect.Probability < AsGoodAsFound) continue;
             suspects[k] = (suspects[k].Suspect with { Because = Because(marginals, suspects[k].Suspect, suspects[k].Index) }, suspects[k].Index);
             yield return null;
         }
@@ -65,7 +67,7 @@ internal sealed class BeliefsWriter
         var areas = Estimates.From(_file, draws);
         yield return null;
 
-        var alike = AlikeSets.Of(named, posterior, _catalogue, _evidence);
+        var alike = _brief ? [] : AlikeSets.Of(named, posterior, _catalogue, _evidence);
         yield return null;
 
         var best = candidates.Where(c => !c.IsUnlisted).MaxBy(c => c.LnWeight);

@@ -11,10 +11,17 @@ internal sealed class Run
     private readonly ModeLibrary _library;
     private readonly Search _search;
     private readonly BeliefsWriter _writer;
+    private readonly bool _brief;
 
     /// <summary>Prepares a diagnosis.</summary>
-    public Run(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
+    /// <param name="stove">The stove.</param>
+    /// <param name="model">What predicts it.</param>
+    /// <param name="evidence">All evidence.</param>
+    /// <param name="catalogue">Faults, signs and actions of the pattern.</param>
+    /// <param name="brief">True leaves out what only a reader needs: the first conclusion, bands, explanations, alike sets.</param>
+    public Run(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue, bool brief = false)
     {
+        _brief = brief;
         _file = CaseFile.Of(stove, model, evidence, catalogue);
         _catalogue = catalogue;
         var known = LastVisit.Of(stove, model);
@@ -27,7 +34,7 @@ internal sealed class Run
         var bands = new HealthyBands(
             new Problem(new SolveCache(model), healthy, Prior.Of(healthy, known), ReadingSet.Of([]), []),
             known is not null ? "last visit" : stove.Card is { Healthy.Count: > 0 } ? "card" : "pattern");
-        _writer = new BeliefsWriter(_file, _library, catalogue, evidence, bands, _hypotheses);
+        _writer = new BeliefsWriter(_file, _library, catalogue, evidence, bands, _hypotheses, brief);
     }
 
     /// <summary>Solves of the virtual stove so far.</summary>
@@ -43,7 +50,8 @@ internal sealed class Run
         var done = 0;
         foreach (var _ in _search.Singles(_hypotheses.Where(h => h.Kind != HypothesisKind.Pair)))
             yield return new Progress(DiagnosisStage.Singles, ++done, total, null, null);
-        foreach (var slice in Conclude(DiagnosisStage.Singles, done, total)) yield return slice;
+        if (!_brief)
+            foreach (var slice in Conclude(DiagnosisStage.Singles, done, total)) yield return slice;
         var singles = done;
         foreach (var pairs in _search.Pairs(_hypotheses.Where(h => h.Kind == HypothesisKind.Pair)))
             yield return new Progress(DiagnosisStage.Pairs, singles + pairs, total, null, null);
