@@ -1,35 +1,54 @@
+using Emberwright.Field.Store;
 using Emberwright.Stove;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Field.Entering;
 
-/// <summary>The instruments a technician reads with, as the visits on this phone name them.</summary>
-public static class Instruments
+/// <summary>The instruments a technician reads with: those that travel with this phone, and those its visits name.</summary>
+/// <param name="own">Those that travel with this phone.</param>
+/// <param name="visits">The visits on this phone.</param>
+public sealed class Instruments(IReadOnlyList<OwnInstrument> own, IEnumerable<Visit> visits)
 {
-    /// <summary>Every instrument known, by name; of one named in several visits, the latest entry.</summary>
-    public static IReadOnlyList<InstrumentBody> Known(IEnumerable<Visit> visits) =>
+    /// <summary>Every instrument known, by name; own ones first, of one named in several visits the latest entry.</summary>
+    public IReadOnlyList<InstrumentBody> Known { get; } =
     [
-        .. visits
-            .SelectMany(visit => visit.Of<InstrumentBody>())
-            .GroupBy(fact => fact.Body.Name, StringComparer.OrdinalIgnoreCase)
-            .Select(same => same.MaxBy(fact => fact.At)!.Body)
-            .OrderBy(instrument => instrument.Name, StringComparer.OrdinalIgnoreCase),
+        .. own.Select(one => new InstrumentBody(one.Name, one.Until))
+            .Concat(visits
+                .SelectMany(visit => visit.Of<InstrumentBody>())
+                .GroupBy(fact => fact.Body.Name, StringComparer.OrdinalIgnoreCase)
+                .Select(same => same.MaxBy(fact => fact.At)!.Body)
+                .OrderBy(instrument => instrument.Name, StringComparer.OrdinalIgnoreCase))
+            .DistinctBy(instrument => instrument.Name, StringComparer.OrdinalIgnoreCase),
     ];
 
-    /// <summary>The instrument that readings of a measure were last taken with, in this visit or else in any.</summary>
-    public static string? LastFor(Measure measure, Visit visit, IEnumerable<Visit> others) =>
-        With(measure, visit) ?? others.OrderByDescending(other => other.Began).Select(other => With(measure, other)).FirstOrDefault(name => name is not null);
+    /// <summary>The instrument for a reading: the one this visit last read the like with, else the phone's own, else the one any visit did.</summary>
+    public string? For(Observable what, Visit visit) =>
+        With(what, visit)
+        ?? own.LastOrDefault(one => one.Tool == OwnInstrument.For(what))?.Name
+        ?? visits.OrderByDescending(other => other.Began).Select(other => With(what, other)).FirstOrDefault(name => name is not null);
 
-    /// <summary>The entry to write when an instrument known from elsewhere is first used in this visit; null when the visit names it already.</summary>
-    public static InstrumentBody? ToIntroduce(string name, Visit visit, IEnumerable<Visit> others)
+    /// <summary>
+    /// The entries of one reading: the instrument, when this visit does not name it yet, and the reading.
+    /// </summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="reading">The reading, its instrument named or null.</param>
+    /// <param name="zeroedOutdoors">True when the person says that the instrument was zeroed outdoors today.</param>
+    public IReadOnlyList<EntryBody> Entries(Visit visit, ReadingBody reading, bool zeroedOutdoors = false)
     {
-        if (visit.Of<InstrumentBody>().Any(fact => fact.Body.Name.Equals(name, StringComparison.OrdinalIgnoreCase))) return null;
-        var known = Known(others).FirstOrDefault(instrument => instrument.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
-        // Zeroing outdoors belongs to the day and is never carried over.
-        return new InstrumentBody(known?.Name ?? name, known?.CalibratedUntil);
+        if (reading.Instrument is not { } name) return [reading];
+        var named = visit.Of<InstrumentBody>().LastOrDefault(fact => Same(fact.Body.Name, name))?.Body;
+        if (named is not null && (named.ZeroedOutdoors || !zeroedOutdoors)) return [reading];
+        // Zeroing outdoors belongs to the day and is never carried over from another visit.
+        var instrument = named ?? Known.FirstOrDefault(one => Same(one.Name, name)) ?? new InstrumentBody(name);
+        return [instrument with { ZeroedOutdoors = zeroedOutdoors }, reading];
     }
 
-    private static string? With(Measure measure, Visit visit) =>
-        visit.Readings.LastOrDefault(reading => reading.Body.Measure == measure && reading.Body.Instrument is not null)?.Body.Instrument;
+    private static string? With(Observable what, Visit visit) =>
+        visit.Readings.LastOrDefault(reading => reading.Body.Instrument is not null && Alike(reading.Body.Observable, what))?.Body.Instrument;
+
+    private static bool Alike(Observable one, Observable other) =>
+        one.Measure == other.Measure && OwnInstrument.For(one) == OwnInstrument.For(other);
+
+    private static bool Same(string one, string other) => one.Equals(other, StringComparison.OrdinalIgnoreCase);
 }

@@ -62,18 +62,23 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
         await preferences.SawDemo();
     }
 
-    /// <summary>Writes one entry, now and after everything the visit holds.</summary>
-    public async Task<Entry> Write(string visit, EntryBody body)
+    /// <summary>Writes entries, now and after everything the visit holds: all of them or none.</summary>
+    public async Task<IReadOnlyList<Entry>> Write(string visit, params IReadOnlyList<EntryBody> bodies)
     {
-        var held = visits[visit];
-        var entry = Factory().Make(held.Journal, body);
-        await store.Append(visit, [entry]);
-        Set(visits[visit].With(visits[visit].Journal.Append(entry)));
-        return entry;
+        var journal = visits[visit].Journal;
+        var written = new List<Entry>();
+        foreach (var body in bodies)
+        {
+            written.Add(Factory().Make(journal, body));
+            journal = journal.Append(written[^1]);
+        }
+        await store.Append(visit, written);
+        Set(visits[visit].With(written.Aggregate(visits[visit].Journal, (all, entry) => all.Append(entry))));
+        return written;
     }
 
-    /// <summary>Takes an entry back: a correction that withdraws it. The entry stays in the journal, struck through.</summary>
-    public Task<Entry> TakeBack(string visit, string entry) => Write(visit, new CorrectionBody(entry, null, "taken back"));
+    /// <summary>What takes an entry back: a correction that withdraws it. The entry stays in the journal, struck through.</summary>
+    public static CorrectionBody Withdrawal(string entry) => new(entry, null, "taken back");
 
     /// <summary>Begins a visit with its first entries.</summary>
     /// <returns>The visit's id.</returns>

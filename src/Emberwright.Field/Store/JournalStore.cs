@@ -70,4 +70,5 @@ public sealed class JournalStore(IJSRuntime js)
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
 [JsonSerializable(typeof(IReadOnlyList<KeptVisit>))]
 [JsonSerializable(typeof(Space))]
+[JsonSerializable(typeof(IReadOnlyList<OwnInstrument>))]
 internal sealed partial class StoreJson : JsonSerializerContext;

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Field.Store;
@@ -17,11 +18,15 @@ public sealed class Preferences(JournalStore store)
     /// <summary>True once the demo visits were laid out on this phone, even if removed since.</summary>
     public bool DemoSeen { get; private set; }
 
+    /// <summary>The instruments that travel with this phone; of each kind the last one named is taken.</summary>
+    public IReadOnlyList<OwnInstrument> Instruments { get; private set; } = [];
+
     /// <summary>Reads what is kept; makes the device's id on first use.</summary>
     public async Task Load()
     {
         if (Enum.TryParse<UnitSystem>(await store.Setting("units"), out var units)) Units = units;
         Author = await store.Setting("author") ?? "";
+        if (await store.Setting("instruments") is { } own) Instruments = JsonSerializer.Deserialize(own, StoreJson.Default.IReadOnlyListOwnInstrument) ?? [];
         DemoSeen = await store.Setting("demo-seen") is not null;
         if (await store.Setting("device") is { } device) Device = device;
         else await store.KeepSetting("device", Device = Guid.CreateVersion7().ToString());
@@ -32,6 +37,15 @@ public sealed class Preferences(JournalStore store)
 
     /// <summary>Changes the technician's name.</summary>
     public Task Sign(string author) => store.KeepSetting("author", Author = author.Trim());
+
+    /// <summary>Adds an instrument, in the place of one of the same name.</summary>
+    public Task Carry(OwnInstrument instrument) => Keep([.. Instruments.Where(one => one.Name != instrument.Name), instrument]);
+
+    /// <summary>Takes an instrument off the list; what was read with it stays as it was.</summary>
+    public Task PutAway(OwnInstrument instrument) => Keep([.. Instruments.Where(one => one != instrument)]);
+
+    private Task Keep(IReadOnlyList<OwnInstrument> instruments) =>
+        store.KeepSetting("instruments", JsonSerializer.Serialize(Instruments = instruments, StoreJson.Default.IReadOnlyListOwnInstrument));
 
     /// <summary>Remembers that the demo was laid out.</summary>
     public Task SawDemo()

@@ -16,4 +16,16 @@ public static class Anchors
         Section.AsLeft => "left",
         Section.SignOff => "sign",
     };
+
+    /// <summary>Its heading.</summary>
+    public static string Name(Section section) => section switch
+    {
+        Section.Call => "Call",
+        Section.MakeSafe => "Make safe",
+        Section.AsFound => "As found",
+        Section.Areas => "Areas",
+        Section.Suspects => "Suspects",
+        Section.AsLeft => "As left",
+        Section.SignOff => "Sign-off",
+    };
 }

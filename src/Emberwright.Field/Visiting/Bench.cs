@@ -3,6 +3,7 @@ using Emberwright.Reports.FromVisit;
 using Emberwright.Stove;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
+using Microsoft.JSInterop;
 
 namespace Emberwright.Field.Visiting;
 
@@ -35,7 +36,7 @@ public sealed class Bench(Book book, ILogger<Bench> log) : IDisposable
     /// <summary>What the last step recorded, in words; null when there is nothing to take back.</summary>
     public string? LastSaid { get; private set; }
 
-    private Entry? last;
+    private IReadOnlyList<Entry> last = [];
 
     /// <summary>Puts a visit on the bench.</summary>
     /// <returns>False when no visit of that id is on this phone.</returns>
@@ -46,7 +47,7 @@ public sealed class Bench(Book book, ILogger<Bench> log) : IDisposable
         if (Visit?.Id != id)
         {
             Findings = null;
-            (last, LastSaid) = (null, null);
+            (last, LastSaid) = ([], null);
         }
         Fold(held);
         return true;
@@ -55,32 +56,56 @@ public sealed class Bench(Book book, ILogger<Bench> log) : IDisposable
     /// <summary>Records one fact.</summary>
     /// <param name="body">The fact.</param>
     /// <param name="said">It in words, for the line that offers to take it back.</param>
-    public async Task Write(EntryBody body, string said)
+    public Task<bool> Write(EntryBody body, string said) => Write([body], said);
+
+    /// <summary>Records facts that belong to one step; they are written, and taken back, together.</summary>
+    /// <param name="bodies">The facts, in order.</param>
+    /// <param name="said">The step in words.</param>
+    /// <returns>True once it is on the disk; false when the phone refused, which is said where the last step stands.</returns>
+    public async Task<bool> Write(IReadOnlyList<EntryBody> bodies, string said)
     {
-        last = await book.Write(Visit!.Id, body);
+        try
+        {
+            last = await book.Write(Visit!.Id, bodies);
+        }
+        catch (JSException reason)
+        {
+            log.LogWarning("The store refused: {Reason}", reason.Message);
+            Tell(StoreTrouble.Words(reason.Message));
+            return false;
+        }
         LastSaid = said;
         Fold(book.Find(Visit.Id)!);
+        return true;
     }
+
+    /// <summary>Says something where the last step stands, with nothing to take back.</summary>
+    public void Tell(string words)
+    {
+        (last, LastSaid) = ([], words);
+        Changed?.Invoke();
+    }
+
+    /// <summary>True when the last step can be taken back from where it is said.</summary>
+    public bool CanUndo => last.Count > 0;
 
     /// <summary>Takes the last step back.</summary>
     public async Task Undo()
     {
-        if (last is null) return;
-        await TakeBack(last.Id);
-        (last, LastSaid) = (null, null);
-        Changed?.Invoke();
+        if (last.Count == 0) return;
+        var step = last;
+        (last, LastSaid) = ([], null);
+        await Write([.. step.Select(entry => Book.Withdrawal(entry.Id))], "Taken back");
     }
 
     /// <summary>Takes any entry back.</summary>
     public async Task TakeBack(string entry)
     {
-        await book.TakeBack(Visit!.Id, entry);
-        if (last?.Id == entry) (last, LastSaid) = (null, null);
-        Fold(book.Find(Visit.Id)!);
+        await Write([Book.Withdrawal(entry)], "Taken back");
     }
 
     /// <summary>Closes the visit: a seal over everything recorded and every figure shown.</summary>
-    public Task SignOff() => Write(
+    public Task<bool> SignOff() => Write(
         Seal.Over(Visit!.Journal, Engine.Version, SealedFigures.Of(Findings?.Beliefs)), "Signed off");
 
     private void Fold(BookVisit held)

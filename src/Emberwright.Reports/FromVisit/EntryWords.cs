@@ -24,6 +24,7 @@ public static class EntryWords
         CodeBody c => $"Code {c.Code} {c.Meaning}".TrimEnd(),
         ConsentBody c => $"{c.About}: {(c.Given ? "agreed" : "refused")} {c.Amount}".TrimEnd(),
         ProofBody p => $"{ObservableName.Capital(EnumWords.Of(p.Proof).Replace('-', ' '))}: {EnumWords.Of(p.Outcome).Replace('-', ' ')}",
+        FireBody f => FireWords.Of(f.Moment),
         NoticeBody n => $"{(n.Lifted ? "Stop-use notice lifted" : "Stop-use notice")}: {n.Reason}",
         SignatureBody s => s.Absent ? $"{ObservableName.Capital(EnumWords.Of(s.Role))} not there to sign" : $"Signed by {s.Name} ({EnumWords.Of(s.Role)})",
         DueBody d => $"Due {d.On:d MMMM yyyy}",

@@ -24,6 +24,7 @@ public static class EntryKinds
         ["consent"] = ConsentBody.Read,
         ["safe"] = SafeBody.Read,
         ["proof"] = ProofBody.Read,
+        ["fire"] = FireBody.Read,
         ["notice"] = NoticeBody.Read,
         ["instrument"] = InstrumentBody.Read,
         ["explanation"] = ExplanationBody.Read,

@@ -19,7 +19,56 @@ internal static class Screens
 
     /// <summary>Waits until the engine has weighed everything recorded.</summary>
     public static Task WaitUntilConcluded(this IPage page) =>
-        Expect(page.Locator("#suspects[aria-busy=false] .suspects")).ToBeVisibleAsync(new() { Timeout = 120_000 });
+        Expect(page.Locator("#suspects[aria-busy=false] .suspects")).ToBeAttachedAsync(new() { Timeout = 120_000 });
+
+    /// <summary>Names the instruments that travel with this phone, in date for a year.</summary>
+    public static async Task CarryInstruments(this IPage page, string address)
+    {
+        await page.GotoAsync(address + "/firm");
+        await page.GetByText("Add an instrument").ClickAsync();
+        foreach (var (kind, name) in new[] { ("Pressure gauge", "gauge"), ("CO in the room", "CO meter") })
+        {
+            await page.GetByRole(AriaRole.Button, new() { Name = kind, Exact = true }).ClickAsync();
+            await page.GetByLabel("The name you give it").FillAsync(name);
+            await page.GetByLabel("Its calibration holds until").FillAsync(DateTime.Today.AddYears(1).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+            await page.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
+            await Expect(page.Locator("#kit ~ ul")).ToContainTextAsync(name);
+        }
+    }
+
+    /// <summary>Takes a call and begins its visit.</summary>
+    public static async Task Book(this IPage page, string address, string kind, string customer, string? complaint = null)
+    {
+        await page.GotoAsync(address + "/visit/new");
+        await page.GetByLabel("Name", new() { Exact = true }).FillAsync(customer);
+        await page.GetByRole(AriaRole.Button, new() { Name = kind, Exact = true }).ClickAsync();
+        if (complaint is not null) await page.GetByLabel("In the customer’s own words").FillAsync(complaint);
+        await page.GetByLabel("Construction").SelectOptionAsync("damper-insert");
+        await page.GetByLabel("Height above sea").FillAsync("820 ft");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Begin the visit" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = customer, Level = 1 })).ToBeVisibleAsync();
+    }
+
+    /// <summary>Touches the number in the middle of the healthy band.</summary>
+    public static async Task MiddleOfBand(this IPage page, string section)
+    {
+        var numbers = page.Locator($"{section} .quick .healthy");
+        await Expect(numbers.First).ToBeVisibleAsync();
+        await page.WaitUntilConcluded();
+        await numbers.Nth(await numbers.CountAsync() / 2).ClickAsync();
+        await Expect(numbers).ToHaveCountAsync(0);
+    }
+
+    /// <summary>Says of each proof a service needs that it came out as it should.</summary>
+    public static async Task ProveEverything(this IPage page)
+    {
+        foreach (var proof in new[] { "Sensing hose off", "Hopper lid open", "Shutdown", "Smoke pencil" })
+        {
+            var button = page.Locator(".proofs li", new() { HasText = proof }).GetByRole(AriaRole.Button, new() { Name = "as it should" });
+            await button.ClickAsync();
+            await Expect(button).ToHaveCountAsync(0);
+        }
+    }
 
     /// <summary>Types on the pad, key by key, and saves.</summary>
     public static async Task Type(this IPage page, string keys)

@@ -42,6 +42,7 @@ public class EntryFactoryTests
         new ConsentBody("estimate", true, "180", "owner", true, Area.Vent),
         new SafeBody(SafeStep.ProvedDead, "meter"),
         new ProofBody(Proof.HoseOff, ProofOutcome.Passed, Q("20 s"), "words"),
+        new FireBody(FireMoment.High),
         new NoticeBody("crack", "firm", "owner", true, true),
         new InstrumentBody("gauge", new DateOnly(2026, 12, 31), true),
         new ExplanationBody("e", "collar", Cause.PartOnOrder, Consequence.UseLimited, "words"),
