@@ -59,7 +59,8 @@ internal static class Application
                 .WithExample("air", "demo/networks/house-with-fans.json", "--json");
             config.AddCommand<PatternsCommand>("patterns")
                 .WithDescription("The families of construction the tool knows")
-                .WithExample("patterns", "damper-insert");
+                .WithExample("patterns", "damper-insert")
+                .WithExample("patterns", "underfed", "--svg", "underfed.svg");
             config.AddCommand<FaultsCommand>("faults")
                 .WithDescription("What can be wrong, how often, and what cures it")
                 .WithExample("faults", "--pattern", "damper-insert", "--area", "vent");

@@ -41,6 +41,14 @@ public class CutawayTests
         Assert.Equal(pattern.Wiring.HasComponent(ComponentIds.ProofDisc), said.Contains("proof-of-fire disc"));
     }
 
+    [Theory]
+    [MemberData(nameof(Patterns))]
+    public void Every_panel_has_its_place_in_the_section(string id)
+    {
+        var svg = SvgWriter.Inline(CutawayPicture.Draw(PatternLibrary.Find(id)!));
+        foreach (var panel in PatternLibrary.Find(id)!.Anatomy.Panels) Assert.Contains($"id=\"cutaway-panel-{panel.Id}\"", svg);
+    }
+
     [Fact]
     public void No_two_patterns_look_alike() =>
         Assert.Equal(PatternLibrary.All.Count, PatternLibrary.All.Select(p => SvgWriter.Inline(CutawayPicture.Look(p, "look"))).Select(Body).Distinct().Count());

@@ -1,6 +1,9 @@
 using System.ComponentModel;
+using System.Text;
 using System.Text.Json;
 using Emberwright.Cli.Json;
+using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Pictures.Cutaway;
 using Emberwright.Stove.Patterns;
 using Emberwright.Stove.Quantities;
 using Spectre.Console;
@@ -26,8 +29,12 @@ internal sealed class PatternsCommand(Terminal terminal) : Command<PatternsComma
         [DefaultValue("si")]
         public string Units { get; init; } = "si";
 
+        [CommandOption("--svg <FILE>")]
+        [Description("Draw a section through the one pattern named, as SVG")]
+        public string? Svg { get; init; }
+
         public override ValidationResult Validate() =>
-            Units.ToLowerInvariant() is "us" or "si"
+            Svg is not null && Pattern is null ? ValidationResult.Error("--svg draws one pattern; name it, such as damper-insert.") : Units.ToLowerInvariant() is "us" or "si"
                 ? ValidationResult.Success()
                 : ValidationResult.Error($"--units is '{Units}'; it takes us (inWC, degF) or si (Pa, degC).");
     }
@@ -47,9 +54,24 @@ internal sealed class PatternsCommand(Terminal terminal) : Command<PatternsComma
         }
 
         var units = settings.Units.Equals("us", StringComparison.OrdinalIgnoreCase) ? UnitSystem.Us : UnitSystem.Si;
+        if (settings.Svg is { } file && !Draw(patterns[0], file)) return ExitCodes.BadInput;
         if (settings.Json) terminal.Out.WriteLine(JsonSerializer.Serialize(PatternsDocument.Of(patterns, units), JsonOf.Options));
         else WriteText(patterns, units);
         return ExitCodes.Ok;
+    }
+
+    private bool Draw(Pattern pattern, string file)
+    {
+        try
+        {
+            Terminal.Write(file, Encoding.UTF8.GetBytes(SvgWriter.Alone(CutawayPicture.Draw(pattern))), "--svg");
+            return true;
+        }
+        catch (OutputException e)
+        {
+            terminal.Error.WriteLine(e.Message);
+            return false;
+        }
     }
 
     private void WriteText(IReadOnlyList<Pattern> patterns, UnitSystem units)

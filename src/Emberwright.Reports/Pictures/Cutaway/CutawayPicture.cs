@@ -45,6 +45,7 @@ public static class CutawayPicture
     {
         var on = new Draught();
         Parts(on, pattern, frame);
+        PanelMarks.Draw(on, frame, pattern);
         PortMarks.Sensors(on);
         PortMarks.Draw(on, frame, pattern);
         return on;
@@ -66,17 +67,18 @@ public static class CutawayPicture
     {
         List<CutawayKey.Row> rows = [];
         foreach (var (letter, port, _) in PortMarks.Of(frame, pattern)) rows.Add(new(PortMarks.Sign(letter, new(0, 0)), $"{port.Name}, gauge"));
-        for (var i = 0; i < sensors.Count; i++) rows.Add(new(PortMarks.Sensor(i + 1, new(0, 0)), sensors[i].Words));
         rows.Add(new(Draught.Sample(d => d.Air(new(-11, 0), new(11, 0))), "combustion air"));
         rows.Add(new(Draught.Sample(d => d.Gas(new(-11, 0), new(11, 0))), "flue gas"));
         if (pattern.Heat.StreamIsWater) rows.Add(new(Draught.Sample(d => d.Water(new(-11, 0), new(11, 0))), "water"));
         else rows.Add(new(Draught.Sample(d => d.RoomAir(new(-11, 0), new(11, 0))), "room air"));
+        for (var i = 0; i < sensors.Count; i++) rows.Add(new(PortMarks.Sensor(i + 1, new(0, 0)), sensors[i].Words));
+        foreach (var (letter, panel, _) in PanelMarks.Of(frame, pattern)) rows.Add(new(PanelMarks.Sign(letter, new(0, 0)), panel.Name));
         return rows;
     }
 
     private static string Describe(Pattern pattern, CutawayFrame frame, Draught on)
     {
         var ports = PortMarks.Of(frame, pattern).Select(p => $"{p.Letter} {p.Port.Name}");
-        return $"Front on the left. Shown: {string.Join(", ", on.Names.Concat(on.Sensors).Select(n => n.Words))}. A gauge joins at {string.Join(", ", ports)}.";
+        return $"Front on the left. Shown: {string.Join(", ", on.Names.Concat(on.Sensors).Select(n => n.Words))}. A gauge joins at {string.Join(", ", ports)}. What opens: {string.Join(", ", pattern.Anatomy.Panels.Select(p => p.Name))}.";
     }
 }

@@ -24,7 +24,7 @@ internal static class CutawayRoles
     public static readonly Role Panel = new("panel", null, Token.Ink, 3.5);
     public static readonly Role Port = new("port", Token.Sheet, Token.Ink, 1.75);
     public static readonly Role Numbered = new("sensor", Token.Ink, Token.Sheet, 1);
-    public static readonly Role PanelMark = new("panel-mark", Token.Ink);
+    public static readonly Role PanelMark = new("panel-mark", Token.Sheet, Token.Ink, 1.5);
     public static readonly Role Leader = new("lead", null, Token.Ink3, 0.75);
     public static readonly Role Foot = new("foot", Token.Ink3);
 
@@ -36,5 +36,6 @@ internal static class CutawayRoles
     public static readonly Role RoomAirHead = new("room-air", null, Token.BandEdge, 1.5);
     public static readonly Role Flow = new("water-flow", null, Token.BandEdge, 1.5, 1.5, 2.5);
 
+    public static readonly Lettering Letter = new(11, true, Token.Ink);
     public static readonly Lettering Number = new(11, true, Token.Sheet);
 }

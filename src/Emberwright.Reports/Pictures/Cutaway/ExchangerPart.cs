@@ -69,7 +69,7 @@ internal static class ExchangerPart
         var folds = new List<Spot>();
         for (var i = 0; i <= 8; i++) folds.Add(new(e.X + 14 + i * 6.2, i % 2 == 0 ? e.Y + 2 : e.Bottom - 10));
         on.Part(new Polyline([.. folds], CutawayRoles.Wall));
-        on.Name("folded-plate exchanger", new(e.X + 20, e.Y + 24), "exchanger");
+        on.Name("exchanger of folded plates", new(e.X + 20, e.Y + 24), "exchanger");
         on.Gas(new(f.Firebox.X + 10, f.Firebox.Y + 44), new(f.Firebox.X + 10, e.Y + 10));
         on.Gas(new(e.X + 62, e.Bottom - 5), new(f.GasWay.Centre.X, e.Bottom - 5), new(f.GasWay.Centre.X, e.Bottom + 30));
         OverTop(on, f);
