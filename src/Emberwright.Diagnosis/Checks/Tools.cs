@@ -173,6 +173,7 @@ internal static class CheckFacts
         Stove.Measure.Pressure => Tool.PressureGauge,
         Stove.Measure.Voltage or Stove.Measure.Resistance => Tool.Multimeter,
         Stove.Measure.Current => Tool.Clamp,
+        Stove.Measure.Capacitance => Tool.Capacitance,
         Stove.Measure.Oxygen or Stove.Measure.CarbonDioxide or Stove.Measure.CarbonMonoxide => Tool.FlueAnalyser,
         Stove.Measure.Temperature => Tool.Thermometer,
         Stove.Measure.Speed => Tool.Tachometer,
