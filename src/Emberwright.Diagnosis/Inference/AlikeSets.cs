@@ -2,7 +2,7 @@
 // Equations:   two suspects are alike when both are plausible (≥ 8 %), they explain instead of accompany each other
 //              (P(both) < ½·min), and their Bayes factors differ by less than e^1.1 = 3;
 //              a check separates as far as its outcomes differ: total variation ½Σ|P_A − P_B| for signs,
-//              2Φ(|μ_A − μ_B|/2s) − 1 for a number.
+//              2Φ(|μ_A − μ_B|/2s) − 1 for a number, on average over all pairs of the set, Σ p_A·p_B·d_AB/Σ p_A·p_B.
 // Symbols:     Bayes factor: posterior odds ÷ prior odds.
 // Validity:    any number of suspects; sets are the connected groups.
 // Assumptions: a suspect's predictions are those of its heaviest scenario.
@@ -57,7 +57,7 @@ internal static class AlikeSets
 
     private static string? Separator(string[] ids, Posterior posterior, Catalogue catalogue, IReadOnlyList<Evidence> evidence)
     {
-        var heavy = ids.Take(3).Select(id => posterior.Scenarios.FirstOrDefault(s => s.Faults.Contains(id))).OfType<Scenario>().ToArray();
+        var heavy = ids.Select(id => posterior.Scenarios.FirstOrDefault(s => s.Faults.Contains(id))).OfType<Scenario>().Distinct().ToArray();
         if (heavy.Length < 2) return null;
         string? best = null;
         var most = 0.0;
@@ -79,19 +79,26 @@ internal static class AlikeSets
     {
         var most = 0.0;
         foreach (var sign in check.Signs.Select(catalogue.Sign).OfType<Signs.Sign>())
-            most = Math.Max(most, Least(scenarios, (a, b) => 0.5 * Enumerable.Range(0, sign.Outcomes.Count)
+            most = Math.Max(most, Mean(scenarios, (a, b) => 0.5 * Enumerable.Range(0, sign.Outcomes.Count)
                 .Sum(o => Math.Abs(posterior.Probability(a, sign.Id, o) - posterior.Probability(b, sign.Id, o)))));
         foreach (var read in check.Reads)
-            most = Math.Max(most, Least(scenarios, (a, b) => Distance(posterior.Predict(a, read), posterior.Predict(b, read))));
+            most = Math.Max(most, Mean(scenarios, (a, b) => Distance(posterior.Predict(a, read), posterior.Predict(b, read))));
         return most;
     }
 
-    private static double Least(Scenario[] scenarios, Func<Scenario, Scenario, double> distance)
+    private static double Mean(Scenario[] scenarios, Func<Scenario, Scenario, double> distance)
     {
-        var least = 1.0;
+        var (sum, all) = (0.0, 0.0);
         for (var a = 0; a < scenarios.Length; a++)
-            for (var b = 0; b < a; b++) least = Math.Min(least, distance(scenarios[a], scenarios[b]));
-        return least;
+        {
+            for (var b = 0; b < a; b++)
+            {
+                var weight = scenarios[a].Weight * scenarios[b].Weight;
+                sum += weight * distance(scenarios[a], scenarios[b]);
+                all += weight;
+            }
+        }
+        return all > 0 ? sum / all : 0;
     }
 
     private static double Distance((double Mean, double Variance) a, (double Mean, double Variance) b)

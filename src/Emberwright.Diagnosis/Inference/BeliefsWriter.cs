@@ -73,10 +73,11 @@ internal sealed class BeliefsWriter
         var best = candidates.Where(c => !c.IsUnlisted).MaxBy(c => c.LnWeight);
         var misfit = best is not null && MisfitAlarm.Sounds(best.Mode);
         var top = named.FirstOrDefault(s => s.Fault != Suspect.Unlisted);
-        var cannotTell = top is null || top.Probability < SingledOut || top.Fault == Suspect.Nothing && standing is not null;
+        var unproved = StandingConcern.IsUnproved(_evidence);
+        var cannotTell = top is null || top.Probability < SingledOut || top.Fault == Suspect.Nothing && (standing is not null || unproved);
         yield return new Beliefs(
             named, areas, bands, comparisons, Doubtful(candidates, builder, comparisons), alike, misfit, cannotTell, Stops(named),
-            Notes(candidates, standing, misfit));
+            Notes(candidates, standing ?? (unproved ? StandingConcern.Unproved : null), misfit));
     }
 
     /// <summary>Stops that facts call for, and those of faults that are as good as found.</summary>
@@ -110,7 +111,7 @@ internal sealed class BeliefsWriter
             var (id, name) = f switch
             {
                 -2 => (Suspect.Unlisted, "a cause not listed here"),
-                -1 => (Suspect.Nothing, "nothing wrong"),
+                -1 => (Suspect.Nothing, StandingConcern.IsUnproved(_evidence) ? "nothing more found, not yet proved" : "nothing wrong"),
                 _ => (_file.Faults[f].Id, _file.Faults[f].Name),
             };
             var probability = marginals.Probability(f, now);

@@ -77,6 +77,7 @@ internal sealed class CaseFile
         var conditionals = new List<IConditional>();
         var stated = new List<StatedSign>();
         var unused = new List<Evidence>();
+        var told = new HashSet<(int, string, string)>();
         foreach (var item in Sorted(evidence))
         {
             switch (item)
@@ -87,7 +88,10 @@ internal sealed class CaseFile
                 case ReadingEvidence reading when Predicts(model, stove, reading.Observable):
                     readings.Add(reading);
                     break;
-                case SignEvidence sign when catalogue.Sign(sign.Sign) is { } definition && definition.Outcomes.Any(o => o.Id == sign.Outcome):
+                case SignEvidence said when catalogue.Sign(said.Sign) is { } definition && definition.Outcomes.Any(o => o.Id == said.Outcome):
+                    var sign = definition.TellsOfThePast ? said with { Epoch = 0 } : said;
+                    // Told twice is not seen twice.
+                    if (!told.Add((sign.Epoch, sign.Sign, sign.Outcome))) break;
                     var table = new SignTable(definition, file.Faults);
                     if (definition.Margin is { } margin && Reaches(model, stove, margin)) conditionals.Add(new GradedSign(sign, table, file.Faults));
                     else stated.Add(new StatedSign(sign, table, definition.IndexOf(sign.Outcome)));

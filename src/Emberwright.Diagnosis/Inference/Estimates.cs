@@ -46,9 +46,12 @@ internal static class Estimates
         var fouls = Array.IndexOf(PriorTable.Fouling, parameter) >= 0;
         var sum = 0.0;
         foreach (var share in layout.Shares(parameter, epoch))
-            if (!fouls || layout.Unknowns[share.Unknown].Kind != UnknownKind.Baseline) sum += share.Factor * draw.Unknowns[share.Unknown];
+            if (!fouls || IsInside(layout.Unknowns[share.Unknown])) sum += share.Factor * draw.Unknowns[share.Unknown];
         return fouls ? 1 - Math.Exp(Math.Min(sum, 0)) : Math.Exp(sum);
     }
+
+    /// <summary>What one finds on looking into the passage: neither the construction's tolerance nor a nest in the cap.</summary>
+    private static bool IsInside(Unknown unknown) => unknown.Kind != UnknownKind.Baseline && !(unknown.Kind == UnknownKind.Shift && unknown.Place is not null);
 
     /// <summary>Weighted quantiles 5, 50 and 95 %.</summary>
     internal static Interval Quantiles(double[] values, double[] weights)

@@ -103,7 +103,7 @@ internal sealed class Layout
         {
             for (var e = 0; e < Math.Min(shift.CuredIn, Epochs); e++)
                 shares[e].Add(new Contribution((int)shift.Parameter, unknowns.Count, 1));
-            unknowns.Add(new Unknown(UnknownKind.Shift, shift.Parameter, 0, shift.Mean, shift.Sd));
+            unknowns.Add(new Unknown(UnknownKind.Shift, shift.Parameter, 0, shift.Mean, shift.Sd, Place: shift.Place));
         }
         return new Layout(unknowns, [.. shares.Select(s => s.ToArray())]);
     }
@@ -177,4 +177,5 @@ internal sealed class Layout
 /// <param name="Mean">Mean shift.</param>
 /// <param name="Sd">Standard deviation of the shift.</param>
 /// <param name="CuredIn">Epoch from which it is gone; int.MaxValue when it is not cured.</param>
-internal readonly record struct FaultShift(Parameter Parameter, double Mean, double Sd, int CuredIn);
+/// <param name="Place">Where it sits, when that is not the passage itself: a nest is in the cap, not in the run.</param>
+internal readonly record struct FaultShift(Parameter Parameter, double Mean, double Sd, int CuredIn, string? Place = null);

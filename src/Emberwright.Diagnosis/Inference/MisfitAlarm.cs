@@ -1,7 +1,9 @@
 // Question:    do the readings fit even the best listed explanation?
-// Equations:   T = r̃ᵀS⁻¹r̃, S = JΛJᵀ + R, against the 95 % quantile of T simulated in the same linear model with the
-//              restrictions drawn from their exponential priors instead of the normal stand-in.
-// Symbols:     as in Mode; r̃ readings less their prior expectation, linearised.
+// Equations:   T = r̂ᵀR⁻¹r̂ + (ĉ − c₀)ᵀΛ⁻¹(ĉ − c₀) over all unknowns but the restrictions, against the 95 % quantile of T
+//              simulated in the same linear model, where with w = S⁻¹y, S = JΛJᵀ + R it is yᵀw − Σ_a Λ_aa(Jᵀw)_a² over the
+//              restrictions a, which stay as fitted while everything else is drawn anew. A passage that is choked as few are is still a listed cause; what is left
+//              over, and what the stove's tolerances and the instruments must bear, is what may not fit.
+// Symbols:     as in Mode; y readings less their prior expectation, linearised.
 // Validity:    readings only; signs have their own lapses.
 // Assumptions: predictions linear over the prior's range, as far as the alarm's level goes.
 // Source:      posterior predictive checking: Box (1980). From memory.
@@ -17,7 +19,23 @@ internal static class MisfitAlarm
     private const double Level = 0.95;
 
     /// <summary>True when the readings misfit a component more than 95 % of readings would that it explains.</summary>
-    public static bool Sounds(Mode mode) => mode.Problem.Readings.Count > 0 && mode.ReadingMisfit() > Quantile(mode);
+    public static bool Sounds(Mode mode) => mode.Problem.Readings.Count > 0 && mode.ReadingMisfit() - Fouling(mode, [.. Enumerable.Range(0, mode.Problem.Readings.Count).Select(mode.Pull)]) > Quantile(mode);
+
+    /// <summary>Σ_a Λ_aa(Jᵀw)_a² over the restrictions: their part of the misfit.</summary>
+    private static double Fouling(Mode mode, double[] w)
+    {
+        var layout = mode.Problem.Layout;
+        var n = layout.Count;
+        var sum = 0.0;
+        for (var a = 0; a < n; a++)
+        {
+            if (!layout.Unknowns[a].IsExponential) continue;
+            var along = 0.0;
+            for (var i = 0; i < w.Length; i++) along += w[i] * mode.At.Jacobian[i * n + a];
+            sum += mode.Problem.Prior.Covariance[a * n + a] * along * along;
+        }
+        return sum;
+    }
 
     /// <summary>The 95 % quantile of the misfit.</summary>
     internal static double Quantile(Mode mode)
@@ -52,11 +70,12 @@ internal static class MisfitAlarm
             for (var j = 0; j < n; j++) z[j] = Normal.Quantile(Math.Clamp(random.NextDouble(), 1e-12, 1 - 1e-12));
             var c = root.Spread(z);
             for (var j = 0; j < n; j++)
-                if (layout.Unknowns[j].IsExponential) c[j] = -layout.Unknowns[j].Sd * Math.Log(Math.Max(random.NextDouble(), 1e-12)) - prior.Mean[j];
+                if (layout.Unknowns[j].IsExponential) c[j] = mode.Mean[j] - prior.Mean[j];
             for (var i = 0; i < m; i++) e[i] = Normal.Quantile(Math.Clamp(random.NextDouble(), 1e-12, 1 - 1e-12));
             var y = noise.Spread(e);
             for (var i = 0; i < m; i++) y[i] += Cholesky.Dot(jacobian.AsSpan(i * n, n), c);
-            values[k] = Cholesky.Dot(y, total.Solve(y));
+            var w = total.Solve(y);
+            values[k] = Cholesky.Dot(y, w) - Fouling(mode, w);
         }
         Array.Sort(values);
         return values[(int)(Level * Simulations)];

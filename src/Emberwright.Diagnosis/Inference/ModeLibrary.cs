@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Emberwright.Stove;
+using Emberwright.Stove.Faults;
 
 namespace Emberwright.Diagnosis.Inference;
 
@@ -11,6 +12,7 @@ namespace Emberwright.Diagnosis.Inference;
 internal sealed class ModeLibrary
 {
     private const double Strained = 5;
+    private const string CapLook = "cap-look";
 
     private readonly CaseFile _file;
     private readonly SolveCache _cache;
@@ -39,7 +41,7 @@ internal sealed class ModeLibrary
         [
             .. file.Discrete.Select(fault => fault.Shifts
                 .Where(s => layout.Carrier(s.Parameter, 0) >= 0)
-                .Select(s => new FaultShift(s.Parameter, s.Mean, s.Sd, file.Plan.CuredIn(fault.Id)))
+                .Select(s => new FaultShift(s.Parameter, s.Mean, s.Sd, file.Plan.CuredIn(fault.Id), s.Parameter == Parameter.Vent && IsAtCap(fault) ? Places.VentOutlet : null))
                 .ToList()),
         ];
         var readings = file.Readings;
@@ -141,6 +143,9 @@ internal sealed class ModeLibrary
         return full;
     }
 
+    /// <summary>True for what is seen at the terminal from outside.</summary>
+    private static bool IsAtCap(Fault fault) => fault.Symptoms.Any(s => s.Sign == CapLook);
+
     private bool IsSeen(Parameter parameter)
     {
         var n = _layout.Count;
@@ -158,7 +163,7 @@ internal sealed class ModeLibrary
     private static string Key(IReadOnlyList<FaultShift> shifts, Bound[] bounds)
     {
         var key = new StringBuilder();
-        foreach (var s in shifts) key.Append(CultureInfo.InvariantCulture, $"{(int)s.Parameter},{s.Mean:R},{s.Sd:R},{s.CuredIn};");
+        foreach (var s in shifts) key.Append(CultureInfo.InvariantCulture, $"{(int)s.Parameter},{s.Mean:R},{s.Sd:R},{s.CuredIn},{s.Place};");
         for (var b = 0; b < bounds.Length; b++)
             if (bounds[b].Margin is not null) key.Append(CultureInfo.InvariantCulture, $"|{b}:{bounds[b].Key}");
         return key.ToString();

@@ -9,6 +9,31 @@ internal static class StandingConcern
     private const double RoomCoPpm = 5;
     private const double FlueCoPpm = 1500;
 
+    /// <summary>Said while something was done about a complaint and nothing yet shows that it helped.</summary>
+    public const string Unproved = "What was done may have cured it; nothing yet shows that the stove runs. Prove it before it is signed off.";
+
+    /// <summary>
+    /// True when something was done about a complaint and no run, no fire and no renewed answer since shows whether it helped.
+    /// </summary>
+    /// <param name="evidence">All evidence.</param>
+    public static bool IsUnproved(IReadOnlyList<Evidence> evidence)
+    {
+        var complained = evidence.OfType<SignEvidence>().Where(e => e.Sign == Complaints.Sign && e.Outcome != Complaints.Due).Select(e => e.Epoch).DefaultIfEmpty(int.MaxValue).Max();
+        return evidence.Any(e => e is ActionEvidence && e.Epoch > complained) && !evidence.Any(e => e.Epoch > complained && Shows(e));
+    }
+
+    /// <summary>What shows whether the stove does what it should.</summary>
+    private static bool Shows(Evidence evidence) => evidence switch
+    {
+        SignEvidence { Sign: RunsNow or FeedPulse or Flame } => true,
+        ReadingEvidence { Observable.Condition.Fire: not FireState.Cold } => true,
+        _ => false,
+    };
+
+    private const string RunsNow = "runs-now";
+    private const string FeedPulse = "feed-pulse";
+    private const string Flame = "flame";
+
     /// <summary>The concern in words, or null when none stands.</summary>
     /// <param name="evidence">All evidence.</param>
     /// <param name="now">The present epoch; a complaint from before the last action may have been answered by it.</param>

@@ -26,7 +26,7 @@ internal enum UnknownKind
 /// <param name="Mean">Prior mean; for an exponential, its mean.</param>
 /// <param name="Sd">Prior standard deviation; for an exponential, its mean.</param>
 /// <param name="Measure">Measure of an offset.</param>
-/// <param name="Place">Place of an offset.</param>
+/// <param name="Place">Place of an offset; of a shift, where it sits when that is not the passage itself.</param>
 internal sealed record Unknown(
     UnknownKind Kind, Parameter? Parameter, int Epoch, double Mean, double Sd, Measure? Measure = null, string? Place = null)
 {

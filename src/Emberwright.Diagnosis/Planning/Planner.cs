@@ -46,7 +46,7 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
             return new NextCheck(SafeFirst(options[0]), [.. options.Take(1).Concat(before.Take(alternatives - 1)).Select(o => Recommend(o, board))]);
         }
 
-        var best = situation.HasJustActed && all.FirstOrDefault(o => o.Id == Rules.TestRun) is { } run ? run
+        var best = (situation.HasJustActed || situation.IsUnproved && !options[0].LikelyCures) && all.FirstOrDefault(o => o.Id == Rules.TestRun) is { } run ? run
             : Rules.AwaitsItsCause(board, situation) && options.FirstOrDefault(o => catalogue.Check(o.Id) is { } c && Rules.LooksForCause(c)) is { } why ? why
             : options[0];
         var others = options.Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action) && !IsPartOf(o, best)).Take(alternatives);

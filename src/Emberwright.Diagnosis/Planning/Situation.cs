@@ -1,3 +1,4 @@
+using Emberwright.Diagnosis.Inference;
 using Emberwright.Diagnosis.Checks;
 using Emberwright.Stove.Faults;
 
@@ -19,6 +20,9 @@ public sealed record Situation(
 
     /// <summary>True when a fire can be had: the complaint does not exclude it, or something has been done since.</summary>
     public bool CanBurn => Epoch > 0 || !Evidence.OfType<SignEvidence>().Any(e => e.Sign == Complaints.Sign && Fireless.Contains(e.Outcome));
+
+    /// <summary>True when something was done about the complaint and nothing since shows whether it helped.</summary>
+    public bool IsUnproved { get; } = StandingConcern.IsUnproved(Evidence);
 
     /// <summary>True when something has been done and nothing has been seen or read since.</summary>
     public bool HasJustActed => Epoch > 0 && Evidence.All(e => e is ActionEvidence || e.Epoch < Epoch);

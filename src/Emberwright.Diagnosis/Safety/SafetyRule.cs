@@ -68,8 +68,8 @@ public abstract record Release
 {
     /// <summary>True when a later fact ends a stop that an earlier one called for.</summary>
     /// <param name="called">The fact that called for it.</param>
-    /// <param name="later">A fact of a later epoch.</param>
-    public abstract bool Ends(Evidence called, Evidence later);
+    /// <param name="later">All facts of later epochs.</param>
+    public abstract bool Ends(Evidence called, IReadOnlyList<Evidence> later);
 }
 
 /// <summary>After something was done, the sign that called for the stop was had again, with its sound outcome.</summary>
@@ -79,9 +79,9 @@ public abstract record Release
 public sealed record SeenAgain(string Sign, string Outcome, params string[] Answers) : Release
 {
     /// <inheritdoc />
-    public override bool Ends(Evidence called, Evidence later) => called is SignEvidence before
+    public override bool Ends(Evidence called, IReadOnlyList<Evidence> later) => called is SignEvidence before
         && (before.Sign == Sign || Answers.Contains(before.Sign))
-        && later is SignEvidence sign && sign.Sign == Sign && sign.Outcome == Outcome;
+        && later.Any(e => e is SignEvidence sign && sign.Sign == Sign && sign.Outcome == Outcome);
 }
 
 /// <summary>The same quantity was read again at the same place, with a fire, below a value.</summary>
@@ -89,10 +89,34 @@ public sealed record SeenAgain(string Sign, string Outcome, params string[] Answ
 public sealed record ReadAgain(double Below) : Release
 {
     /// <inheritdoc />
-    public override bool Ends(Evidence called, Evidence later) => called is ReadingEvidence before
-        && later is ReadingEvidence after
-        && after.Observable.Measure == before.Observable.Measure
-        && after.Observable.Place == before.Observable.Place
-        && after.Observable.Condition.Fire is Stove.FireState.High or Stove.FireState.Shutdown
-        && after.Value < Below;
+    public override bool Ends(Evidence called, IReadOnlyList<Evidence> later) => called is ReadingEvidence before
+        && later.Any(e => e is ReadingEvidence after
+            && after.Observable.Measure == before.Observable.Measure
+            && after.Observable.Place == before.Observable.Place
+            && after.Observable.Condition.Fire is Stove.FireState.High or Stove.FireState.Shutdown
+            && after.Value < Below);
+}
+
+/// <summary>
+/// After something was done, carbon monoxide was read at nought in the room on high and again during shutdown, and not above
+/// it anywhere inside; and where people were ill, that they are well. One good reading is not enough.
+/// </summary>
+/// <param name="Below">What counts as nought, ppm.</param>
+public sealed record ProvedClear(double Below) : Release
+{
+    /// <inheritdoc />
+    public override bool Ends(Evidence called, IReadOnlyList<Evidence> later)
+    {
+        var inside = later.OfType<ReadingEvidence>()
+            .Where(r => r.Observable is { Measure: Stove.Measure.CarbonMonoxide, Place: Stove.Places.Room or Stove.Places.WarmAir })
+            .ToList();
+        bool Nought(Stove.FireState fire) => inside.Any(r => r.Observable.Place == Stove.Places.Room && r.Observable.Condition.Fire == fire);
+        return inside.All(r => r.Value < Below)
+            && Nought(Stove.FireState.High) && Nought(Stove.FireState.Shutdown)
+            && (called is not (SignEvidence { Sign: Ill } or SignEvidence { Sign: Signs.EmergencySign.Id, Outcome: Signs.EmergencySign.Unwell })
+                || later.Any(e => e is SignEvidence { Sign: Ill, Outcome: Well } or SignEvidence { Sign: Signs.EmergencySign.Id, Outcome: Signs.EmergencySign.None }));
+    }
+
+    private const string Ill = "ill";
+    private const string Well = "no";
 }

@@ -21,20 +21,20 @@ public static class SafetyRules
         new("co-evacuate", Urgency.Evacuate,
             "Everybody out now; leave doors open behind you, call the emergency number, keep the hopper lid shut and do not pull the plug first.",
             [new Reaches(Measure.CarbonMonoxide, Inside, 70), new Seen("ill", "yes"), new Seen(EmergencySign.Id, EmergencySign.Unwell)],
-            [],
-            "the fire service or a physician for the people; the technician for the stove, after proving it on high for 30 minutes",
+            [new ProvedClear(CoRise)],
+            "the fire service or a physician for the people; the technician for the stove, after carbon monoxide in the room is nought on high for 30 minutes and again during shutdown, and everybody is well",
             "70 ppm: the level residential CO alarms must sound at within 60 to 240 minutes (UL 2034, from memory); evacuating at once is common practice"),
         new("co-alarm", Urgency.Evacuate,
             "Treat the alarm as real: everybody into fresh air, stove off but not unplugged, measure carbon monoxide before anything else.",
             [new Seen(Complaints.Sign, Complaints.CoAlarm), new Seen(EmergencySign.Id, EmergencySign.Alarm)],
-            [],
+            [new ProvedClear(CoRise)],
             "the technician, after measuring on high for 30 minutes and again during shutdown, extract fans on",
             "EN 50291: an alarm sounds at 50 ppm only after 60 to 90 minutes (from memory); never dismissing it is common practice"),
         new("hopper-smoke", Urgency.Evacuate,
             "Lid shut, everybody out of the room, emergency number if it does not stop at once; do not pull the plug first.",
             [new Seen(Complaints.Sign, Complaints.HopperSmoke), new Seen(EmergencySign.Id, EmergencySign.HopperSmoke)],
-            [],
-            Technician,
+            [new SeenAgain("feed-tube-look", "clean", Complaints.Sign, EmergencySign.Id)],
+            "the technician, after the feed tube is found clean and why it smoked is put right",
             Practice),
         new("vent-burning", Urgency.Evacuate,
             "The vent may be burning: everybody out, call the emergency number, keep the hopper lid and all doors of the stove shut, do not pull the plug first.",
@@ -74,10 +74,10 @@ public static class SafetyRules
             Practice),
         new("spillage", Urgency.DoNotUse,
             "Do not use with the hood or fans on: exhaust spills into the room.",
-            [new Seen("hood-on", "worse")],
-            [new SeenAgain("hood-on", "no-change")],
+            [new Seen("hood-on", "worse"), new Seen(HousePressure, "deep")],
+            [new SeenAgain("hood-on", "no-change", HousePressure), new SeenAgain(HousePressure, "within", "hood-on")],
             "the technician, after an outside-air supply or an interlock with the fan, proved with all fans on",
-            "house more than 4 Pa below outdoors: common limit for combustion appliances drawing room air, no source at hand"),
+            "house more than 4 Pa below outdoors for a stove that draws room air, more than 8 Pa for a room-sealed one: common limits, no source at hand"),
         new("cracked-exchanger", Urgency.DoNotUse,
             "Do not use: the exchanger or firebox is cracked; carbon monoxide reaches the warm air after shutdown.",
             [new Seen("exchanger-crack", "crack")],
@@ -154,6 +154,8 @@ public static class SafetyRules
 
     /// <summary>Place of a temperature taken on combustible material beside the vent.</summary>
     public const string CombustiblesPlace = "combustibles";
+
+    private const string HousePressure = "house-pressure";
 
     /// <summary>CO in the room that counts as a rise, ppm.</summary>
     public const double CoRise = 5;

@@ -23,6 +23,10 @@ public static class SafetyStops
         return [.. stops.OrderBy(s => s.Urgency).Select(s => s.Stop)];
     }
 
-    private static bool Released(SafetyRule rule, Evidence called, Evidence[] all) => all.Any(later =>
-        later.Epoch > called.Epoch && rule.Releases.Any(r => r.Ends(called, later)));
+    private static bool Released(SafetyRule rule, Evidence called, Evidence[] all)
+    {
+        if (rule.Releases.Count == 0) return false;
+        Evidence[] later = [.. all.Where(e => e.Epoch > called.Epoch)];
+        return rule.Releases.Any(r => r.Ends(called, later));
+    }
 }

@@ -5,7 +5,12 @@ namespace Emberwright.Diagnosis.Signs;
 /// <summary>What the customer can tell, by telephone or at the door.</summary>
 internal static class Answers
 {
-    public static IReadOnlyList<Sign> Signs { get; } =
+    private static readonly HashSet<string> Past =
+        ["onset", "happens", "power", "lid-history", "warm-air-change", "fuel", "vent-route", "work-done", "smell-when", "pets", "extractor"];
+
+    public static IReadOnlyList<Sign> Signs { get; } = [.. Asked().Select(s => s with { TellsOfThePast = Past.Contains(s.Id) })];
+
+    private static IReadOnlyList<Sign> Asked() =>
     [
         Stated("onset", "How did it begin?", ["how did it begin", "when did it begin", "how did it start", "since when", "began", "onset"],
             Out("sudden", "all at once", .33, ["at once", "sudden", "overnight", "from one day", "yesterday", "today"], ["all of a sudden", "suddenly", "from one day to the next"]),
@@ -19,9 +24,9 @@ internal static class Answers
             Out("always", "every time", .5, ["always", "every time", "each time"], ["every single time"]),
             Out("at-random", "now and then", .14, ["now and then", "sometimes", "random", "intermittent"], ["at random", "some evenings", "some days", "on and off", "intermittently"]),
             Out("at-start", "at once at start", .06, ["at once", "at start", "at every start"], ["as soon as it starts", "always at once"]),
-            Out("warm-only", "only when it has got warm", .06, ["when warm", "when hot"], ["only when hot", "when it gets hot", "once it is warm", "works again when it has cooled", "after it cools it runs"]),
+            Out("warm-only", "only when it has got warm", .06, ["when warm", "when hot"], ["only when hot", "when it gets hot", "once it is warm", "works again when it has cooled", "when it has cooled it", "once it has cooled it", "after cooling it runs", "after it cools it runs"]),
             Out("on-high", "only on high", .06, ["on high", "full power"], ["only on high", "when it is on high", "at full power"]),
-            Out("evenings-load", "when other things run on the same supply", .03, ["evening", "heater on"], ["only in the evening", "in the evening", "when the heater is on", "when the other heater", "when the kettle is on", "lights dim"]),
+            Out("evenings-load", "when other things run on the same supply", .03, ["evening", "heater on"], ["only in the evening", "not light in the evening", "wont light in the evening", "when the oven is on", "when the washing machine", "when the heater is on", "when the other heater", "when the kettle is on", "lights dim"]),
             Out("extractor-on", "when we cook or a fan runs", .03, ["cook", "hood", "extractor", "dryer", "bathroom fan"], ["when we cook", "only when we cook", "when the hood is on", "with the extractor", "when the dryer runs", "when the fan in the bathroom"]),
             Out("weather", "in wind, frost or snow", .06, ["wind", "storm", "snow", "frost", "rain"], ["when it is windy", "in the wind", "when the wind", "when it storms", "after the snow", "when it rains"]),
             Out("automatic-only", "only on its thermostat", .06, ["automatic", "thermostat"], ["in automatic", "in manual it runs", "manual works", "in manual runs"])),

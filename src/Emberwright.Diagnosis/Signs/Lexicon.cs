@@ -15,6 +15,8 @@ public sealed class Lexicon
     private static readonly FrozenDictionary<string, Lazy<Lexicon>> ByPattern =
         PatternIds.All.ToFrozenDictionary(id => id, id => new Lazy<Lexicon>(() => new Lexicon(Catalogue.For(id))));
 
+    private const double AlarmLength = 4;
+
     private static readonly IReadOnlyList<string> Urgent = [Complaints.HopperSmoke, Complaints.CoAlarm, Complaints.PowerCutSmoke];
 
     private readonly List<(Sign Sign, Words Topic)> _topics = [];
@@ -82,6 +84,7 @@ public sealed class Lexicon
         for (var c = 0; c < clauses.Length; c++)
         {
             var matches = Clause(what, Words.Of(clauses[c]), c).ToList();
+            if (what is null) matches.AddRange(Alarms(Words.Of(clauses[c]), c));
             if (matches.Count == 0) unused.Add(clauses[c]);
             foreach (var match in matches) Keep(found, match);
         }
@@ -101,6 +104,10 @@ public sealed class Lexicon
                where (p.Alone || asked.Contains(p.Sign.Id)) && (p.Words.IsParticle ? clause.Begin(p.Words) : clause.Say(p.Words))
                select new Match(p.Sign.Id, p.Outcome.Id, p.Words.Count + (p.Alone ? 0.5 : 0), at, p.Alone, clause.Has("now"), p.Outcome.Usual);
     }
+
+    /// <summary>Alarms in a customer's own words; what is asked or looked at has its own words.</summary>
+    private static IEnumerable<Match> Alarms(Words clause, int at) =>
+        AlarmWords.In(clause).Select(a => new Match(a.Sign, a.Outcome, AlarmLength, at, true, false, 0));
 
     /// <summary>Signs whose topic is named, leaving out topics that are only part of a longer one ("hose" in "outside-air hose").</summary>
     private List<(Sign Sign, Words Topic)> Named(Words text)

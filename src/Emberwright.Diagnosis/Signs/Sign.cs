@@ -22,6 +22,11 @@ public sealed record Sign(
     IReadOnlyList<string>? Topics = null,
     IReadOnlyList<string>? Patterns = null)
 {
+    /// <summary>
+    /// True when it tells of what was before anybody touched the stove, whenever it is told; false for what is so now.
+    /// </summary>
+    public bool TellsOfThePast { get; init; }
+
     /// <summary>True when the sign can be had on a pattern.</summary>
     /// <param name="patternId">Pattern id.</param>
     public bool IsOn(string patternId) => Patterns is null or [] || Patterns.Contains(patternId);

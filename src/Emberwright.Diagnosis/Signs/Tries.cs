@@ -58,7 +58,7 @@ internal static class Tries
         Stated("capacitance", "Run capacitor's capacitance against its label?", ["run capacitor", "capacitor", "capacitance"],
             Out("right", "within its tolerance", .93, ["right", "within"]), Out("low", "low", .07, ["low", "half", "bulged"])) with
         { Patterns = [PatternIds.Sealed, PatternIds.Hydronic] },
-        Stated("speed-pulses", "Speed sensor's pulses, wheel turned by hand?", ["speed sensor", "pulses"],
+        Stated("speed-pulses", "Speed sensor's pulses, wheel turned by hand?", ["speed sensor", "sensor pulses", "encoder"],
             Out("pulses", "pulses", .96, ["pulses", "yes"]), Out("none", "none", .04, ["none", "no pulses", "dead"])) with
         { Patterns = PatternIds.ExhaustProbe },
         Stated("window-open", "With a window open: better?", ["window open", "window"],

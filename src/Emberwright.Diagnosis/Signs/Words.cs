@@ -7,7 +7,7 @@ namespace Emberwright.Diagnosis.Signs;
 internal sealed class Words
 {
     private static readonly HashSet<string> Negations =
-        [.. new[] { "no", "not", "never", "without", "dont", "doesnt", "isnt", "wasnt", "cannot", "cant", "nothing", "none", "neither", "nor", "didnt", "quit", "stopped", "hardly" }.Select(Stem)];
+        [.. new[] { "no", "not", "never", "without", "dont", "doesnt", "isnt", "wasnt", "cannot", "cant", "nothing", "none", "neither", "nor", "nobody", "didnt", "quit", "stopped", "hardly" }.Select(Stem)];
 
     private static readonly HashSet<string> Particles = ["on", "off", "in", "out", "up", "no", "yes"];
 
