@@ -11,7 +11,9 @@ namespace Emberwright.Field.Visiting;
 public static class OpenQuestions
 {
     /// <summary>The complaint first, then in the catalogue's order; only those that apply to the stove's pattern.</summary>
-    public static IReadOnlyList<Sign> Of(Visit visit)
+    /// <param name="visit">The visit.</param>
+    /// <param name="first">Ids of checks whose questions come before the others, best first.</param>
+    public static IReadOnlyList<Sign> Of(Visit visit, IReadOnlyList<string> first)
     {
         var pattern = visit.Appliance?.Pattern;
         var answered = visit.Of<AnswerBody>().Select(fact => fact.Body.Question).ToHashSet();
@@ -20,6 +22,7 @@ public static class OpenQuestions
         [
             .. CheckList.All
                 .Where(check => check.Kind == CheckKind.Ask && (pattern is null || check.IsOn(pattern)))
+                .OrderBy(check => first.Contains(check.Id) ? first.Index().First(one => one.Item == check.Id).Index : first.Count)
                 .SelectMany(check => check.Signs)
                 .Prepend(Complaints.Sign)
                 .Distinct()

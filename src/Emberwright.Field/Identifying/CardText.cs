@@ -1,0 +1,33 @@
+using System.Text;
+using System.Text.Json;
+using Emberwright.Stove.Patterns;
+using Emberwright.Visits;
+using Emberwright.Visits.Journal;
+
+namespace Emberwright.Field.Identifying;
+
+/// <summary>A stove card as it stands in a visit: on one line, inside the appliance's entry.</summary>
+public static class CardText
+{
+    /// <summary>The card of a visit; an empty one of its pattern when it has none, null when no pattern is known.</summary>
+    public static StoveCard? Of(Visit visit)
+    {
+        if (visit.Appliance is not { } appliance || PatternLibrary.Find(appliance.Pattern) is not { } pattern) return null;
+        var read = appliance.CardJson is { } json ? CardFile.Read(json, out _) : null;
+        return read?.Pattern == pattern.Id
+            ? read
+            : new StoveCard { Pattern = pattern.Id, Name = string.Join(' ', new[] { appliance.Maker, appliance.Model }.Where(word => !string.IsNullOrEmpty(word))) };
+    }
+
+    /// <summary>The entry that puts a card in the place of the visit's.</summary>
+    public static ApplianceBody Entry(ApplianceBody appliance, StoveCard card) => appliance with { Pattern = card.Pattern, CardName = null, CardJson = OneLine(CardFile.Write(card)) };
+
+    /// <summary>JSON without its line breaks, as a line of a journal needs it.</summary>
+    public static string OneLine(string json)
+    {
+        using var document = JsonDocument.Parse(json);
+        using var bytes = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(bytes)) document.RootElement.WriteTo(writer);
+        return Encoding.UTF8.GetString(bytes.ToArray());
+    }
+}
