@@ -32,6 +32,7 @@ public sealed record OwnInstrument(Tool Tool, string Name, DateOnly? Until)
         (Measure.Oxygen or Measure.CarbonDioxide or Measure.CarbonMonoxide, _) => Store.Tool.Analyser,
         (Measure.Temperature, Places.Collar) => Store.Tool.Analyser,
         (Measure.Temperature, _) => Store.Tool.Thermometer,
+        (Measure.Capacitance, _) => Store.Tool.Meter,
         (Measure.Speed or Measure.Feed or Measure.Duration or Measure.Flow, _) => null,
     };
 }
