@@ -21,7 +21,7 @@ public sealed class Catalogue
     private Catalogue(string patternId)
     {
         PatternId = patternId;
-        Faults = [.. PoweredSigns.Added(FaultList.On(patternId), patternId).Select(f => SequenceSymptoms.Of(f, patternId))];
+        Faults = [.. PoweredSigns.Added(FaultList.On(patternId), patternId).Select(f => CounterSymptoms.Added(SequenceSymptoms.Of(f, patternId), patternId))];
         Signs = SignList.On(patternId);
         _signs = Signs.ToFrozenDictionary(s => s.Id);
         Checks = [.. CheckList.On(patternId).Select(Within).Where(c => c.Signs.Count + c.Reads.Count > 0)];

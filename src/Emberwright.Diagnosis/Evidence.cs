@@ -26,6 +26,26 @@ public sealed record ReadingEvidence(string Id, int Epoch, Observable Observable
 /// <param name="Outcome">Id of the outcome of that sign.</param>
 public sealed record SignEvidence(string Id, int Epoch, string Sign, string Outcome) : Evidence(Id, Epoch);
 
+/// <summary>An alarm code or blink count whose meaning nobody has stated; the card may know it.</summary>
+/// <param name="Id">Entry id.</param>
+/// <param name="Epoch">Epoch.</param>
+/// <param name="Code">The code as the stove shows it.</param>
+public sealed record CodeEvidence(string Id, int Epoch, string Code) : Evidence(Id, Epoch);
+
+/// <summary>What one of the board's counters shows.</summary>
+/// <param name="Id">Entry id.</param>
+/// <param name="Epoch">Epoch.</param>
+/// <param name="Counter">Id of the counter, see <see cref="Stove.Controls.Counters"/>; any other name stays unused.</param>
+/// <param name="Value">What it shows; hours in h.</param>
+public sealed record CounterEvidence(string Id, int Epoch, string Counter, double Value) : Evidence(Id, Epoch);
+
+/// <summary>A setting of the board as found.</summary>
+/// <param name="Id">Entry id.</param>
+/// <param name="Epoch">Epoch.</param>
+/// <param name="Parameter">Its name or number.</param>
+/// <param name="Value">Its value.</param>
+public sealed record ParameterEvidence(string Id, int Epoch, string Parameter, string Value) : Evidence(Id, Epoch);
+
 /// <summary>Something done to the stove; later facts belong to a new epoch.</summary>
 /// <param name="Id">Entry id.</param>
 /// <param name="Epoch">The epoch that the action begins.</param>

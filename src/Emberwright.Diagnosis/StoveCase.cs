@@ -8,7 +8,11 @@ namespace Emberwright.Diagnosis;
 /// <param name="Card">What is known of make and model, or null.</param>
 /// <param name="Site">Where it stands and the day's weather.</param>
 /// <param name="History">What was true before today.</param>
-public sealed record StoveCase(Pattern Pattern, StoveCard? Card, Site Site, History History);
+public sealed record StoveCase(Pattern Pattern, StoveCard? Card, Site Site, History History)
+{
+    /// <summary>Rated mains voltage, V: the card's, else the pattern's.</summary>
+    public double SupplyV => Card?.Wiring?.SupplyV ?? Pattern.SupplyV;
+}
 
 /// <summary>What is known of the stove's past. Unknown facts are null.</summary>
 /// <param name="AgeYears">Age of the appliance, years.</param>

@@ -2,6 +2,9 @@ using Emberwright.Diagnosis;
 using Emberwright.Diagnosis.Planning;
 using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
+using Emberwright.Stove.Controls;
+using Emberwright.Stove.Controls.Sequence;
+using Emberwright.Stove.Controls.Wirings;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits.Journal;
 
@@ -61,6 +64,21 @@ public sealed record Findings(
     {
         ArgumentNullException.ThrowIfNull(visit);
         return PatternOf(visit) is { } pattern ? new VirtualStove(pattern, CardOf(visit).Card, visit.StoveSite()) : null;
+    }
+
+    /// <summary>The circuit of a visit's stove, with its card; null when the visit names no pattern that is known.</summary>
+    public static Wiring? WiringOf(Visit visit)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        return PatternOf(visit) is { } pattern ? CardCircuit.Of(pattern, CardOf(visit).Card) : null;
+    }
+
+    /// <summary>What the alarm codes recorded mean by the stove's card, in order; one that the card does not list says so.</summary>
+    public static IReadOnlyList<CodeMeaning> CodesOf(Visit visit)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        var card = CardOf(visit).Card;
+        return [.. visit.Of<CodeBody>().Where(c => c.Body.Meaning is null).Select(c => CodeBook.Read(c.Body.Code, card))];
     }
 
     /// <summary>One line that says whose stove it is and of which pattern.</summary>

@@ -2,6 +2,7 @@ using Emberwright.Diagnosis;
 using Emberwright.Diagnosis.Checks;
 using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
+using Emberwright.Stove.Controls;
 using Emberwright.Stove.Faults;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits.Journal;
@@ -46,10 +47,20 @@ public static class VisitEvidence
         var past = visit.Past;
         return new History(
             past?.AgeYears,
-            past?.TonnesSinceService,
+            past?.TonnesSinceService ?? TonnesByCounter(visit),
             visit.Day is { } day ? past?.MonthsBefore(day) : past?.MonthsSinceService,
             past?.LastAsLeft is { Count: > 0 } last ? [.. last.Select((r, i) => new ReadingEvidence($"last-as-left-{i + 1}", 0, r.Observable, r.Si))] : null,
             visit.Call?.VisitKind == VisitKind.Service && !visit.Of<ComplaintBody>().Any());
+    }
+
+    // The board's own hours since the service, or its hours in all less those it showed then.
+    private static double? TonnesByCounter(Visit visit)
+    {
+        if (visit.Appliance is not { } appliance || PatternLibrary.Find(appliance.Pattern) is not { } pattern) return null;
+        double? Shown(string counter) => visit.Facts
+            .Where(f => f.Epoch == 0).Select(f => f.Body).OfType<CounterBody>().LastOrDefault(c => Counters.Find(c.Counter) == counter)?.Number;
+        var hours = Shown(Counters.HoursSinceService) ?? Shown(Counters.Hours) - visit.Past?.HoursAtService;
+        return hours is >= 0 and <= 100_000 ? FuelByHours.Tonnes(pattern, hours.Value) : null;
     }
 
     // A reading said to be as left, with no work written down before it: any cleaning may have been done.
@@ -69,6 +80,9 @@ public static class VisitEvidence
         ComplaintBody complaint => Signs(fact, Said(complaint.Words, pattern)),
         AnswerBody answer => Signs(fact, Stated(answer.Question, answer.Outcome) ?? Said(answer.Question, answer.Outcome, pattern)),
         ObservationBody seen => Signs(fact, Stated(seen.Sign, seen.Outcome) ?? Said(seen.Sign, seen.Outcome, pattern)),
+        CodeBody { Meaning: null } code => [new CodeEvidence(fact.Id, fact.Epoch, code.Code)],
+        CounterBody { Number: { } value } counter => [new CounterEvidence(fact.Id, fact.Epoch, Counters.Find(counter.Counter) ?? counter.Counter, value)],
+        ParameterBody setting => [new ParameterEvidence(fact.Id, fact.Epoch, setting.Parameter, setting.Before ?? setting.Value)],
         CodeBody { Meaning: { } meaning } => Signs(fact, Stated(CodeSign, meaning) ?? Said(meaning, pattern)),
         _ => [],
     };

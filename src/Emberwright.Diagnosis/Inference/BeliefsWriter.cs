@@ -1,5 +1,6 @@
 using Emberwright.Diagnosis.Safety;
 using Emberwright.Stove;
+using Emberwright.Stove.Controls.Sequence;
 using Emberwright.Stove.Faults;
 
 namespace Emberwright.Diagnosis.Inference;
@@ -208,11 +209,15 @@ internal sealed class BeliefsWriter
         var notes = new List<string>();
         if (standing is not null) notes.Add(standing);
         if (misfit) notes.Add("No listed cause fits the readings well; read again, or look for something that is not listed.");
-        foreach (var unused in _file.Unused.Where(u => !_file.Stated.Any(s => s.Evidence.Id == u.Id))) notes.Add($"Not used, because nothing here predicts it: {Wording.Of(unused, _catalogue, null)}.");
+        foreach (var unused in _file.Unused.Where(u => !_file.Stated.Any(s => s.Evidence.Id == u.Id))) notes.Add(Unused(unused));
         if (_file.Stove.Card is not { Healthy.Count: > 0 } && _file.Stove.History.LastAsLeft is not { Count: > 0 })
             notes.Add("Healthy values come from the pattern alone, so bands are wide; a stove card or last visit's readings would narrow them.");
         if (candidates.Where(c => c.Weight > 0.05).Any(c => !c.Mode.Reliable))
             notes.Add("One of the likely explanations was not fitted exactly; its probability is approximate.");
         return notes;
     }
+
+    private string Unused(Evidence unused) => unused is CodeEvidence code
+        ? $"Alarm code {CodeBook.Read(code.Code, _file.Stove.Card).InWords}. It is kept, and weighs nothing."
+        : $"Not used, because nothing here predicts it: {Wording.Of(unused, _catalogue, null)}.";
 }

@@ -83,7 +83,7 @@ internal sealed class CaseFile
             switch (item)
             {
                 case ReadingEvidence reading when circuit is not null && circuit.Knows(reading.Observable.Measure, reading.Observable.Place):
-                    conditionals.Add(new ElectricalReading(reading, circuit, stove.Card?.SwitchClosesPa ?? stove.Pattern.Switch.ClosesPa, stove.Pattern.SupplyV));
+                    conditionals.Add(new ElectricalReading(reading, circuit, stove.Card?.SwitchClosesPa ?? stove.Pattern.Switch.ClosesPa, circuit.Wiring.Mains.NominalV));
                     break;
                 case ReadingEvidence reading when Predicts(model, stove, reading.Observable):
                     readings.Add(reading);
@@ -142,10 +142,10 @@ internal sealed class CaseFile
         ? Predicts(model, stove, observable)
         : margin.Parameter is { } parameter && PriorTable.PatternSd(parameter, stove) is not null;
 
-    private static ElectricalReadings? Circuit(StoveCase stove) =>
-        WiringLibrary.All.FirstOrDefault(w => w.Pattern == stove.Pattern.Id) is { } wiring
-            ? new ElectricalReadings(wiring, Meter.Ordinary)
-            : null;
+    /// <summary>The circuit of a stove with its meter; null where its pattern has none.</summary>
+    internal static ElectricalReadings? Circuit(StoveCase stove) => WiringLibrary.All.Any(w => w.Pattern == stove.Pattern.Id)
+        ? new ElectricalReadings(CardCircuit.Of(stove.Pattern, stove.Card), Meter.Ordinary)
+        : null;
 }
 
 /// <summary>An observed outcome of a sign that has stated probabilities only.</summary>

@@ -10,7 +10,6 @@
 // Worked:      the same reading predicted again has the variance of its own scatter and a little more (tested).
 using Emberwright.Stove;
 using Emberwright.Stove.Controls;
-using Emberwright.Stove.Controls.Wirings;
 using Emberwright.Stove.Faults;
 
 namespace Emberwright.Diagnosis.Inference;
@@ -21,9 +20,7 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
     private readonly Dictionary<(Candidate, ulong), (double[] Shift, double[] Covariance)> _conditioned = [];
     private readonly Dictionary<(Mode, Quantity, bool), (double Mean, double[] Row)> _rows = [];
     private readonly Dictionary<string, double> _meter = new(StringComparer.Ordinal);
-    private readonly ElectricalReadings? _circuit = WiringLibrary.All.FirstOrDefault(w => w.Pattern == file.Stove.Pattern.Id) is { } wiring
-        ? new ElectricalReadings(wiring, Stove.Controls.Meter.Ordinary)
-        : null;
+    private readonly ElectricalReadings? _circuit = CaseFile.Circuit(file.Stove);
 
     /// <summary>Joint mean and covariance of readings taken now, instruments included.</summary>
     /// <param name="scenario">The scenario.</param>

@@ -15,6 +15,9 @@ internal static class Wording
             : $"{Place(r.Observable)} {Number(r.Observable.Measure, r.Value)}, healthy {Number(r.Observable.Measure, band.Low)} to {Number(r.Observable.Measure, band.High)}",
         SignEvidence s when catalogue.Sign(s.Sign) is { } sign && sign.Outcomes.FirstOrDefault(o => o.Id == s.Outcome) is { } outcome => $"{sign.Question} {outcome.Words}",
         SignEvidence s => $"{s.Sign}: {s.Outcome}",
+        CodeEvidence c => $"alarm code {c.Code}",
+        CounterEvidence c => $"counter {c.Counter.Replace('-', ' ')} {c.Value.ToString(CultureInfo.InvariantCulture)}",
+        ParameterEvidence p => $"setting {p.Parameter} {p.Value}",
         ActionEvidence a => catalogue.Action(a.Action)?.Name ?? a.Action,
         _ => evidence.Id,
     };

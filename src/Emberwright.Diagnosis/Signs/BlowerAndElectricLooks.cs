@@ -120,7 +120,7 @@ internal static class BlowerAndElectricLooks
         { Patterns = [PatternIds.Sealed, PatternIds.Hydronic] },
         Stated("code", "Alarm shown by the stove?", ["alarm code", "error code", "blink code", "code", "alarm shown"],
             Out("none", "none", .6, ["none", "no"]),
-            Out("no-fire", "no fire, failed start", .15, ["no fire", "failed start", "ignition failed", "start failed", "flame lost"], ["failed ignition alarm", "no fire alarm"]),
+            Out("no-fire", "no fire, failed start", .15, ["no fire", "no flame", "fire not proved", "flame not proved", "failed start", "ignition failed", "start failed", "flame lost", "flame failure"], ["failed ignition alarm", "no fire alarm"]),
             Out("low-draught", "low draught", .08, ["low draught", "low draft", "vacuum", "pressure", "depression"], ["low draught alarm", "low draft alarm", "vacuum alarm", "depression alarm"]),
             Out("over-temperature", "over-temperature", .05, ["over temperature", "overtemperature", "too hot", "overheat"], ["over temperature"]),
             Out("sensor", "sensor", .04, ["sensor", "probe", "thermocouple"], ["probe alarm", "sensor alarm"]),

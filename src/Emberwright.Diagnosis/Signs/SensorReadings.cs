@@ -13,7 +13,7 @@ namespace Emberwright.Diagnosis.Signs;
 
 /// <summary>
 /// Turns readings of the stove's own sensors and switches into signs: only beside a gauge, a rating or nought do they mean
-/// anything.
+/// anything. Codes, counters and settings become signs too, where card or counters give them a meaning.
 /// </summary>
 public static class SensorReadings
 {
@@ -31,6 +31,7 @@ public static class SensorReadings
     {
         ArgumentNullException.ThrowIfNull(evidence);
         ArgumentNullException.ThrowIfNull(stove);
+        evidence = StoveRecord.Judged(evidence, stove);
         var readings = evidence.OfType<ReadingEvidence>().ToList();
         return [.. evidence.SelectMany(e => e is ReadingEvidence r ? Judged(r, readings, evidence, stove) : [e])];
     }

@@ -31,7 +31,7 @@ internal static class SequenceSymptoms
     /// <param name="patternId">The pattern it is on.</param>
     public static Fault Of(Fault fault, string patternId)
     {
-        if (fault.Fouling is not null || BurnOddsTable.Of(patternId, fault.Id) is not { } odds) return fault;
+        if (BurnOddsTable.Of(patternId, fault.Id) is not { } odds) return fault;
         if (1 - Share(odds, BurnOutcome.Runs) < Least) return fault;
         return fault with
         {

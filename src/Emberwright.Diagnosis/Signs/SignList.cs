@@ -7,7 +7,7 @@ public static class SignList
     public static IReadOnlyList<Sign> All { get; } =
     [
         ComplaintSign.Sign, EmergencySign.Sign, .. Answers.Signs, .. AirLooks.Signs, .. SealLooks.Signs, .. FeedAndIgnitionLooks.Signs,
-        .. BlowerAndElectricLooks.Signs, .. NoiseAndSmell.Signs, .. Tries.Signs, .. WaterLooks.Signs, .. ReadingSigns.Signs,
+        .. BlowerAndElectricLooks.Signs, .. NoiseAndSmell.Signs, .. Tries.Signs, .. WaterLooks.Signs, .. ReadingSigns.Signs, .. StoveCounters.Signs,
     ];
 
     /// <summary>The signs that can be had on a pattern.</summary>

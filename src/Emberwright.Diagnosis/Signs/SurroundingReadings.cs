@@ -32,8 +32,8 @@ internal static class SurroundingReadings
             (Measure.CarbonMonoxide, Places.WarmAir) => new("warm-air-monoxide", reading.Value >= RisePpm ? "rise" : "none"),
             (Measure.CarbonMonoxide, Places.BlowerFlange) when burning => new("flange-monoxide", reading.Value >= 2 * RisePpm ? "rise" : "none"),
             (Measure.Pressure, Places.House) => new("house-pressure", reading.Value < (stove.Pattern.Id == PatternIds.Sealed && stove.Site.OutsideAir ? -8 : -4) ? "deep" : "within"),
-            (Measure.Voltage, Places.Supply) when reading.Value > Nearly * stove.Pattern.SupplyV => new(burning ? "supply-loaded" : "supply-idle", Volts(reading.Value, stove)),
-            (Measure.Voltage, Places.Panel) when reading.Value > Nearly * stove.Pattern.SupplyV => new("panel-volts", Volts(reading.Value, stove)),
+            (Measure.Voltage, Places.Supply) when reading.Value > Nearly * stove.SupplyV => new(burning ? "supply-loaded" : "supply-idle", Volts(reading.Value, stove)),
+            (Measure.Voltage, Places.Panel) when reading.Value > Nearly * stove.SupplyV => new("panel-volts", Volts(reading.Value, stove)),
             _ => stove.Pattern.Id == PatternIds.Hydronic ? Water(reading, all, burning) : null,
         };
     }
@@ -53,7 +53,7 @@ internal static class SurroundingReadings
             _ => null,
         };
 
-    private static string Volts(double value, StoveCase stove) => value < Low * stove.Pattern.SupplyV ? "low" : "right";
+    private static string Volts(double value, StoveCase stove) => value < Low * stove.SupplyV ? "low" : "right";
 
     private static double? Flow(ReadingEvidence reading, List<ReadingEvidence> all) => Temperature(reading, all, Places.FlowPipe) ?? Shown(reading, all);
 

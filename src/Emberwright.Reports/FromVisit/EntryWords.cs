@@ -1,4 +1,5 @@
 using Emberwright.Stove;
+using Emberwright.Stove.Controls.Sequence;
 using Emberwright.Stove.Quantities;
 using Emberwright.Visits.Journal;
 
@@ -9,7 +10,8 @@ public static class EntryWords
 {
     /// <summary>The line.</summary>
     /// <param name="body">What the entry says.</param>
-    public static string Of(EntryBody body) => body switch
+    /// <param name="codes">What the stove's card says of alarm codes, where it is known.</param>
+    public static string Of(EntryBody body, IReadOnlyList<CodeMeaning>? codes = null) => body switch
     {
         ReadingBody r => $"{ObservableName.Of(r.Observable)} {r.Written}, {ConditionText.Say(r.Condition)}",
         ComplaintBody c => $"“{c.Words}”",
@@ -21,6 +23,7 @@ public static class EntryWords
         PhotoBody p => $"Photo{(p.Area is { } area ? " of " + AreaName.Of(area).ToLowerInvariant() : "")}{(p.Moment is { } moment ? ", " + EnumWords.Of(moment) : "")}{(p.Caption is { } caption ? ": " + caption : "")}",
         NoteBody n => n.Words,
         PartBody p => $"{p.Part} {p.Number} {p.Use}".TrimEnd(),
+        CodeBody { Meaning: null } c => $"Code {codes?.FirstOrDefault(m => m.Shown == c.Code)?.InWords ?? c.Code}",
         CodeBody c => $"Code {c.Code} {c.Meaning}".TrimEnd(),
         ConsentBody c => $"{c.About}: {(c.Given ? "agreed" : "refused")} {c.Amount}".TrimEnd(),
         ProofBody p => $"{ObservableName.Capital(EnumWords.Of(p.Proof).Replace('-', ' '))}: {EnumWords.Of(p.Outcome).Replace('-', ' ')}",
@@ -30,7 +33,7 @@ public static class EntryWords
         DueBody d => $"Due {d.On:d MMMM yyyy}",
         SealBody => "Signed off",
         CorrectionBody { Replacement: null } => "Taken back",
-        CorrectionBody c => $"Corrected to: {Of(c.Replacement!)}",
+        CorrectionBody c => $"Corrected to: {Of(c.Replacement!, codes)}",
         ApplianceBody a => $"Stove: {a.Maker} {a.Model} {a.Name}".TrimEnd(),
         SiteBody => "Site",
         CustomerBody c => $"Customer: {c.Name}",

@@ -3,7 +3,6 @@ using Emberwright.Reports.FromWiring;
 using Emberwright.Reports.Pictures.Wiring;
 using Emberwright.Stove;
 using Emberwright.Stove.Controls;
-using Emberwright.Stove.Patterns;
 using Emberwright.Visits;
 
 namespace Emberwright.Reports.FromVisit;
@@ -18,7 +17,7 @@ public static class VisitWiring
     public static ImmutableArray<WiringInput> Of(Visit visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        if (visit.Appliance is not { } stove || PatternLibrary.Find(stove.Pattern)?.Wiring is not { } wiring) return [];
+        if (Findings.WiringOf(visit) is not { } wiring) return [];
         var made = ImmutableArray.CreateBuilder<WiringInput>();
         foreach (var (path, operation, readings) in Circuits(visit, wiring).Take(Most))
             made.Add(new CircuitPicture(path, operation) { Readings = readings, Expecting = visit.Seal is null }.Input($"wiring-{made.Count + 1}"));

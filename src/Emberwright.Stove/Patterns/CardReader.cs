@@ -41,14 +41,16 @@ internal sealed class CardReader
             SensePort = vacuum is { } v && v.Text("sensePort") is { } port ? PortOf(v, port, pattern) : null,
             SwitchClosesPa = Vacuum(vacuum, "closes"),
             SwitchOpensPa = Vacuum(vacuum, "opens"),
-            Parts = [.. at.Items("parts").Select(Part)],
+            Parts = [.. at.Items("parts").Select(i => CardElectric.Part(i, pattern))],
+            Wiring = at.Member("wiring") is { } wiring ? CardElectric.Wiring(wiring, pattern) : null,
+            Parameters = [.. at.Items("parameters").Select(CardElectric.Parameter)],
             VentLimits = at.Member("ventLimits") is { } limits
                 ? new VentLimits(
                     limits.Quantity("longestEquivalent", Dimension.Length),
                     limits.Quantity("longestHorizontal", Dimension.Length),
                     limits.Quantity("leastRise", Dimension.Length))
                 : null,
-            Codes = [.. at.Items("codes").Select(c => new CardCode(c.Needed("code"), c.Needed("meaning")))],
+            Codes = [.. at.Items("codes").Select(CardElectric.Code)],
             Access = [.. at.Items("access").Select(i => Panel(i, pattern))],
             Gaskets = [.. at.Items("gaskets").Select(GasketOf)],
             Documents = [.. at.Items("documents").Select(Document)],
@@ -58,6 +60,7 @@ internal sealed class CardReader
             Report("$.vacuumSwitch.opens", "a switch opens at a weaker vacuum than it closes at", "Check the two pressures; they may be swapped.");
         }
 
+        CardElectric.Prove(card, pattern, problems);
         return card;
     }
 
@@ -152,13 +155,6 @@ internal sealed class CardReader
         at.OneOf("terminal", ["vertical-cap", "horizontal-hood", "open"]) ?? "vertical-cap",
         at.OneOf("lining", ["rigid", "flexible", "masonry"]) ?? "rigid",
         at.Flag("insulated"));
-
-    private static PartRating Part(JsonPlace at) => new(
-        at.Needed("component"),
-        at.Quantity("power", Dimension.Power),
-        at.Quantity("resistance", Dimension.Resistance),
-        at.Quantity("current", Dimension.Current),
-        at.Quantity("speed", Dimension.Rotation));
 
     private CardAccess Panel(JsonPlace at, Pattern? pattern)
     {

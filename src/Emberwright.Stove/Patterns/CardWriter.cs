@@ -29,6 +29,12 @@ internal static class CardWriter
             }
 
             List(w, "parts", card.Parts, Part);
+            if (card.Wiring is { } wiring)
+            {
+                CardElectric.Write(w, wiring);
+            }
+
+            List(w, "parameters", card.Parameters, CardElectric.Write);
             if (card.VentLimits is { } limits)
             {
                 w.WriteStartObject("ventLimits");
@@ -42,6 +48,7 @@ internal static class CardWriter
             {
                 to.WriteString("code", code.Code);
                 to.WriteString("meaning", code.Meaning);
+                Text(to, "alarm", code.Alarm ?? "");
             });
             List(w, "access", card.Access, (to, panel) =>
             {
@@ -136,6 +143,7 @@ internal static class CardWriter
         Number(w, "resistance", part.ResistanceOhm, Units.Ohm);
         Number(w, "current", part.CurrentA, Units.Ampere);
         Number(w, "speed", part.SpeedPerMin, Units.RevolutionPerMinute);
+        Number(w, "capacitance", part.CapacitanceF * 1e6, Units.Microfarad);
     }
 
     private static void List<T>(Utf8JsonWriter w, string name, IReadOnlyList<T> items, Action<Utf8JsonWriter, T> write)

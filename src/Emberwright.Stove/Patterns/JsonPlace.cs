@@ -147,6 +147,23 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path, Json
 
     public bool Has(string name) => Find(name) is not null;
 
+    /// <summary>A list of words.</summary>
+    public IReadOnlyList<string> Words(string name)
+    {
+        if (Find(name) is not { } list)
+        {
+            return [];
+        }
+
+        if (list.ValueKind == JsonValueKind.Array && list.EnumerateArray().All(item => item.ValueKind == JsonValueKind.String))
+        {
+            return [.. list.EnumerateArray().Select(item => item.GetString()!)];
+        }
+
+        Problems.Report($"{Path}.{name}", "a list of words belongs here", "Put them in quotation marks, the list in square brackets.");
+        return [];
+    }
+
     /// <summary>A quantity with a unit, in its dimension's base unit.</summary>
     public double? Quantity(string name, Dimension dimension)
     {

@@ -29,6 +29,12 @@ public sealed record StoveCard
     /// <summary>Nameplate figures of electrical parts.</summary>
     public IReadOnlyList<PartRating> Parts { get; init; } = [];
 
+    /// <summary>How its controls differ from the pattern's; null when the card says nothing of them.</summary>
+    public CardWiring? Wiring { get; init; }
+
+    /// <summary>Settings of the board as they should be.</summary>
+    public IReadOnlyList<CardParameter> Parameters { get; init; } = [];
+
     /// <summary>What the listing allows of the vent; null when not known.</summary>
     public VentLimits? VentLimits { get; init; }
 
@@ -56,7 +62,11 @@ public sealed record HealthyValue(Observable Observable, double Value);
 /// <param name="ResistanceOhm">Winding or element resistance, Ω.</param>
 /// <param name="CurrentA">Running current, A.</param>
 /// <param name="SpeedPerMin">Speed, 1/min.</param>
-public sealed record PartRating(string Component, double? PowerW, double? ResistanceOhm, double? CurrentA, double? SpeedPerMin);
+public sealed record PartRating(string Component, double? PowerW, double? ResistanceOhm, double? CurrentA, double? SpeedPerMin)
+{
+    /// <summary>Capacitance of a run capacitor, F; null when not stated.</summary>
+    public double? CapacitanceF { get; init; }
+}
 
 /// <summary>What the appliance's listing allows of the vent; null where not stated.</summary>
 /// <param name="LongestEquivalentM">Longest equivalent length, m.</param>
@@ -67,7 +77,11 @@ public sealed record VentLimits(double? LongestEquivalentM, double? LongestHoriz
 /// <summary>An alarm code.</summary>
 /// <param name="Code">As the stove shows it, blinks included.</param>
 /// <param name="Meaning">What it means.</param>
-public sealed record CardCode(string Code, string Meaning);
+public sealed record CardCode(string Code, string Meaning)
+{
+    /// <summary>Id of the alarm it stands for, see <see cref="Controls.Sequence.Alarms"/>; null when its meaning in words must do.</summary>
+    public string? Alarm { get; init; }
+}
 
 /// <summary>An access panel.</summary>
 /// <param name="Area">What it opens.</param>

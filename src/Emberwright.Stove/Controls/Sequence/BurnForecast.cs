@@ -1,3 +1,5 @@
+using Emberwright.Stove.Controls.Wirings;
+
 namespace Emberwright.Stove.Controls.Sequence;
 
 /// <summary>Runs the burn sequence of a virtual stove: its air, fire and heat drive its own board.</summary>
@@ -11,10 +13,10 @@ public static class BurnForecast
     /// <exception cref="CircuitException">The pattern has no wiring, or a component is unknown.</exception>
     public static BurnRun Run(VirtualStove stove, ReadOnlySpan<double> parameters, BurnScenario scenario, double durationS)
     {
-        var wiring = stove.Pattern.Wiring;
+        var wiring = CardCircuit.Of(stove.Pattern, stove.Card);
         var thermocouple = wiring.Components.OfType<Thermocouple>().FirstOrDefault();
         var drivers = new LaggedDrivers(new VirtualSteadyStove(stove, parameters, thermocouple?.HighFireV), Lags(stove));
-        return BurnSequence.Run(wiring, Program(stove), drivers, With(scenario, parameters, wiring.Mains.NominalV), durationS);
+        return BurnSequence.Run(wiring, CardProgram.Of(stove.Pattern, stove.Card), drivers, With(scenario, parameters, wiring.Mains.NominalV), durationS);
     }
 
     private static SequenceLags Lags(VirtualStove stove)
@@ -27,21 +29,6 @@ public static class BurnForecast
             ExhaustS = lags.ExhaustS,
             DiscS = lags.DiscS,
             WaterS = stove.Pattern.Heat.StreamIsWater ? 2 * lags.ExchangerS : double.PositiveInfinity,
-        };
-    }
-
-    // Card before pattern: what this model's switch is rated at.
-    private static BurnProgram Program(VirtualStove stove)
-    {
-        var program = stove.Pattern.Program;
-        var levels = stove.Pattern.Levels;
-        var closes = stove.Card?.SwitchClosesPa ?? stove.Pattern.Switch.ClosesPa;
-        var opens = stove.Card?.SwitchOpensPa ?? stove.Pattern.Switch.OpensPa;
-        return program with
-        {
-            LowFeedShare = levels[FireState.Low].FeedKgPerH / levels[FireState.High].FeedKgPerH,
-            Draft = program.Draft is { } draft ? draft with { WeakestPa = opens } : null,
-            Settings = [.. program.Settings.Select(s => s.Contact == ComponentIds.VacuumSwitch ? s with { ActsAt = closes, ReleasesAt = opens } : s)],
         };
     }
 

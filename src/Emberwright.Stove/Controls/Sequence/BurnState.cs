@@ -44,4 +44,11 @@ public static class Alarms
     public const string Sensor = "sensor";
     /// <summary>The combustion blower does not reach its speed.</summary>
     public const string BlowerSpeed = "blower-speed";
+    /// <summary>Too little or too much water pressure.</summary>
+    public const string WaterPressure = "water-pressure";
+    /// <summary>The mains failed while it burned.</summary>
+    public const string Power = "power";
+
+    /// <summary>Every alarm's id.</summary>
+    public static IReadOnlyList<string> All { get; } = [NoFire, LowDraught, OverTemperature, Door, Sensor, BlowerSpeed, WaterPressure, Power];
 }

@@ -11,10 +11,11 @@ namespace Emberwright.Visits.Journal;
 /// <param name="MonthsSinceService">Or months since then.</param>
 /// <param name="Fuel">The fuel in words.</param>
 /// <param name="LastAsLeft">Readings as left at the last visit.</param>
+/// <param name="HoursAtService">What the hour counter showed at the last full service, h.</param>
 public sealed record HistoryBody(
     double? AgeYears = null, Quantity? FuelSinceService = null, double? BagsSinceService = null, Quantity? Bag = null,
     DateOnly? LastService = null, double? MonthsSinceService = null, string? Fuel = null,
-    IReadOnlyList<ReadingBody>? LastAsLeft = null) : EntryBody
+    IReadOnlyList<ReadingBody>? LastAsLeft = null, double? HoursAtService = null) : EntryBody
 {
     private const double DaysPerMonth = 365.2425 / 12;
 
@@ -36,7 +37,8 @@ public sealed record HistoryBody(
         if (bags is not null && bag is null && !r.Has("bag"))
             r.Report<string>("bag", "", "Bags are counted but their mass is not stated.", "Add \"bag\": \"40 lb\" or \"15 kg\".");
         return new(r.Number("ageYears", 0, 100), r.Quantity("fuelSinceService", Dimension.Mass), bags, bag, r.Date("lastService"),
-            r.Number("monthsSinceService", 0, 1200), r.Text("fuel"), r.Objects("lastAsLeft", ReadingBody.Read));
+            r.Number("monthsSinceService", 0, 1200), r.Text("fuel"), r.Objects("lastAsLeft", ReadingBody.Read),
+            r.Number("hoursAtService", 0, 100_000));
     }
 
     internal override void Write(BodyWriter w)
@@ -48,6 +50,7 @@ public sealed record HistoryBody(
         w.Date("lastService", LastService);
         w.Number("monthsSinceService", MonthsSinceService);
         w.Text("fuel", Fuel);
+        w.Number("hoursAtService", HoursAtService);
         w.Objects("lastAsLeft", LastAsLeft ?? [], (reading, writer) => reading.Write(writer));
     }
 }

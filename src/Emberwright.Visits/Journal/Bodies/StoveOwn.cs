@@ -1,3 +1,6 @@
+using System.Globalization;
+using Emberwright.Stove.Controls;
+
 namespace Emberwright.Visits.Journal;
 
 /// <summary>An alarm code or blink count the stove shows.</summary>
@@ -28,8 +31,23 @@ public sealed record CounterBody(string Counter, string Value) : EntryBody
     /// <inheritdoc/>
     public override string Kind => "counter";
 
-    internal static CounterBody Read(BodyReader r) =>
-        new(r.Required("counter", "Name the counter, such as hours or starts."), r.Required("value", "Write what it shows."));
+    /// <summary>The number shown, hours in h; null when it is no number.</summary>
+    public double? Number
+    {
+        get
+        {
+            var plain = Value.Trim().TrimEnd('h', 'H').TrimEnd();
+            return double.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
+        }
+    }
+
+    internal static CounterBody Read(BodyReader r)
+    {
+        var body = new CounterBody(r.Required("counter", "Name the counter, such as hours or starts."), r.Required("value", "Write what it shows."));
+        if (body.Value.Length > 0 && body.Number is null && Counters.Find(body.Counter) is not null)
+            r.Report<string>("value", body.Value, "A counter shows a plain number.", "Write it without a thousands mark, such as 4120 or 4120 h.");
+        return body;
+    }
 
     internal override void Write(BodyWriter w)
     {
