@@ -38,6 +38,10 @@ internal static class Application
                 .WithDescription("Work through a visit check by check; every line typed is written to the file at once")
                 .WithExample("attend", "visit.jsonl", "--units", "us")
                 .WithExample("attend", "new-visit.jsonl", "--begin", "damper-insert", "--author", "\"R. Sorrel\"");
+            config.AddCommand<PractiseCommand>("practise")
+                .WithDescription("Find and mend what is hidden in a virtual stove; at the end your way beside the planner's")
+                .WithExample("practise", "--seed", "7", "--difficulty", "easy")
+                .WithExample("practise", "--pattern", "hydronic", "--seed", "3", "--watch");
             config.AddCommand<ReportCommand>("report")
                 .WithDescription("The customer's page and the figures, as PDF")
                 .WithExample("report", "demo/visits/healthy-service.jsonl", "-o", "report.pdf");

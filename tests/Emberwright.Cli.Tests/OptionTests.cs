@@ -11,6 +11,7 @@ public class OptionTests
     [InlineData("next")]
     [InlineData("report")]
     [InlineData("attend")]
+    [InlineData("practise")]
     [InlineData("call")]
     [InlineData("flue")]
     [InlineData("faults")]

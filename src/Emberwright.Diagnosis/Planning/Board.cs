@@ -12,12 +12,6 @@ internal sealed class Board
 {
     private const int MostFaults = 64;
     private const double Seen = 0.5;
-    private const double TurningMinutes = 1;
-    private const double UnplugMinutes = 1;
-    private const double OpenMinutes = 4;
-    private const double WarmUpMinutes = 20;
-    private const int Opening = 1;
-    private const int Fire = 2;
 
     private readonly Catalogue _catalogue;
     private readonly Tariff _tariff;
@@ -51,12 +45,12 @@ internal sealed class Board
         _stepCheck = [.. _cleaning.Select(a => a.Id), .. Faults.Select(f => Confirmation.Of(f, catalogue)?.Id)];
         _stepCures = [.. _cleaning.Select(a => Mask(a.Cures)), .. Faults.Select((_, f) => 1UL << f)];
         _washed = [.. dirty.SelectMany(a => a.Cures)];
-        _prepared = (HasOpened() ? Opening : 0) + (Burned() ? Fire : 0);
+        _prepared = (HasOpened() ? Bill.Opening : 0) + (Burned() ? Bill.Fire : 0);
         _known = [.. _stepCheck.Select(id => id is not null && catalogue.Check(id) is { } c && c.Kind != CheckKind.Clean && situation.HasDone(c))];
         _plan = new RepairPlan(
             _needed, [.. explanations.Select(e => e.Unlisted)],
             [.. Faults.Select(f => _washed.Contains(f.Id) && f.Fouling is not null ? 0 : tariff.Of(f.Remedy))],
-            [.. _stepCheck.Select(Step)], tariff.Unsolved, OpenMinutes * tariff.PerMinute, WarmUpMinutes * tariff.PerMinute);
+            [.. _stepCheck.Select(Step)], tariff.Unsolved, Bill.OpenMinutes * tariff.PerMinute, Bill.WarmUpMinutes * tariff.PerMinute);
         Standing = _plan.ExpectedCost(_weights, 0, _known, _prepared);
     }
 
@@ -131,14 +125,13 @@ internal sealed class Board
 
     private Option Of(Check check, OutcomeTable outcomes)
     {
-        var need = Preparations(check) & ~_prepared;
-        var minutes = Minutes(check) + ((need & Opening) != 0 ? OpenMinutes : 0) + ((need & Fire) != 0 ? WarmUpMinutes : 0);
+        var minutes = Bill.Minutes(check, _prepared);
         var cost = minutes * _tariff.PerMinute + check.Cost;
         if (check.Needs.HasFlag(CheckNeeds.Burning)) cost += _tariff.Harm * Hazard();
         var cured = check.Action is null ? 0 : Mask(check.Cures);
         var known = Known(check.Id);
         var total = cost;
-        var prepared = _prepared | Preparations(check);
+        var prepared = _prepared | Bill.Preparations(check);
         foreach (var likelihood in outcomes.Likelihood)
         {
             var after = After(likelihood, out var p);
@@ -193,18 +186,12 @@ internal sealed class Board
         return known;
     }
 
-    // Panels are opened and a fire is lit once, for whichever step comes first.
-    private static int Preparations(Check check) =>
-        (check.Needs.HasFlag(CheckNeeds.PanelsOff) ? Opening : 0) + (check.Needs.HasFlag(CheckNeeds.Burning) ? Fire : 0);
-
-    private static double Minutes(Check check) => check.Minutes + TurningMinutes + (check.Needs.HasFlag(CheckNeeds.Unplugged) ? UnplugMinutes : 0);
-
     private RepairStep Step(string? id, int step)
     {
         var check = id is null ? null : _catalogue.Check(id);
-        var minutes = check is null ? Faults[step - _cleaning.Count].Remedy.Minutes : Minutes(check);
+        var minutes = check is null ? Faults[step - _cleaning.Count].Remedy.Minutes : Bill.Minutes(check);
         var cost = minutes * _tariff.PerMinute + (step < _cleaning.Count ? _cleaning[step].PartCost : 0);
-        return new RepairStep(cost, _stepCures[step], check is null ? 0 : Preparations(check));
+        return new RepairStep(cost, _stepCures[step], check is null ? 0 : Bill.Preparations(check));
     }
 
     private bool HasOpened() => _catalogue.Checks.Any(c => c.Needs.HasFlag(CheckNeeds.PanelsOff) && _situation.HasDone(c));
