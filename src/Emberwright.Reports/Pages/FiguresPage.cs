@@ -23,12 +23,18 @@ internal static class FiguresPage
         if (input.Readings.Length > 0)
         {
             flow.Space(5);
-            flow.Put([.. ReadingsTable.Strips(input, measure, type)]);
+            flow.PutTable([.. ReadingsTable.Head(input, measure, type)], [.. ReadingsTable.Rows(input, measure, type)]);
         }
 
         // A lone profile leaves room for the areas beside it.
         var areas = FigureBlocks.Areas(input, half, type);
         var beside = pictures.Profiles.Length == 1;
+        if (input.FlueGas.Length > 0)
+        {
+            flow.Space(6);
+            flow.PutTable([.. RecordBlocks.FlueHead(measure, type)], [.. RecordBlocks.Flue(input, measure, type)]);
+        }
+
         Profiles(flow, input, pictures, measure, half, type, beside ? areas : []);
         Circuits(flow, pictures, measure, half, type);
         flow.Space(6);
@@ -37,6 +43,7 @@ internal static class FiguresPage
             beside ? [] : areas,
             FigureBlocks.Suspects(input, half, type),
             FigureBlocks.Proofs(input, half, type),
+            .. input.Records.Select(block => (IReadOnlyList<Strip>)[.. RecordBlocks.Strips(block, half, type)]),
             FigureBlocks.List("Instruments and parts", [.. input.Instruments, .. input.Parts], half, type),
             FigureBlocks.List("What this visit does not cover", [.. input.Limitations, .. Missing(input)], half, type),
             FigureBlocks.List("Where limits and bands come from", input.Sources, half, type),
@@ -114,11 +121,22 @@ internal static class FiguresPage
     private static IEnumerable<Strip> Closing(ReportInput input, double measure, FigureType type)
     {
         yield return new Strip(4, [new Line(new(0, 0.5), new(measure, 0.5), Print.Rule)], true);
-        var seal = input.Seal is { Length: > 0 } s ? $"Sealed journal, SHA-256 {Spaced(s)}." : "The journal of this visit is not sealed yet; figures may still be added.";
+        if (ReportPages.SealOf(input, null) is { } printed)
+        {
+            const double side = 62;
+            var beside = Words.Wrap($"Sealed journal, SHA-256 {Spaced(printed.Hash)}. The code says the same: whoever has the visit file checks it with no network, by the app or by “emberwright verify”.", measure - side - 12, type.Foot);
+            yield return new Strip(side + 2,
+            [
+                .. SealCode.Draw(printed.CodeText, new(-3, 0), side),
+                .. beside.Select((line, i) => new Text(new(side + 8, 13 + i * type.Line), line, type.Foot)),
+            ], true);
+        }
+
+        var seal = input.Seal is { Length: > 0 } s ? input.Visit is null ? $"Sealed journal, SHA-256 {Spaced(s)}." : "" : "The journal of this visit is not sealed yet; figures may still be added.";
         foreach (var line in (string[])
         [
             "Where the appliance’s manual, its listing or local code asks for more than this report, they come first. Electrical, gas and chimney work that local law keeps for licensed people is theirs.",
-            $"{seal} Figures by Emberwright {input.EngineVersion}.",
+            $"{seal} Figures by Emberwright {input.EngineVersion}.".TrimStart(),
         ])
             foreach (var strip in FigureBlocks.Tight(line, measure, 0, type, type.Foot)) yield return strip;
     }

@@ -61,6 +61,25 @@ internal sealed class Flow
     /// <summary>Strips one below the other, over the full measure.</summary>
     public void Put(params IReadOnlyList<Strip> strips) => PutSideBySide((0, strips));
 
+    /// <summary>A table whose head stands again on every page it goes on to.</summary>
+    /// <param name="head">Title and head.</param>
+    /// <param name="rows">Its rows.</param>
+    public void PutTable(IReadOnlyList<Strip> head, IReadOnlyList<Strip> rows)
+    {
+        if (head.Sum(s => s.Height) + FirstHeight([.. rows.Take(4)]) > Left) NewPage();
+        Put(head);
+        for (var i = 0; i < rows.Count; i++)
+        {
+            if (!Fits(rows, i, Y) && rows[i].Height < _format.Bottom - _format.Top)
+            {
+                NewPage();
+                Put(head);
+            }
+
+            Put(rows[i]);
+        }
+    }
+
     /// <summary>
     /// Columns beside each other, starting level; each goes on by itself where the page ends.
     /// They stay whole when they fit on a page of their own but not on the rest of this one.

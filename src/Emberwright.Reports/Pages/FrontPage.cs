@@ -53,7 +53,7 @@ internal static class FrontPage
         for (var i = 0; i < customer.Count; i++) shapes.Add(new Text(new(measure, 13 + 14 * i), customer[i].Item1, customer[i].Item2, Anchor.End));
         if (joined) shapes.Add(new Text(new(measure - Print.SmallStrong.Width(input.Customer) - Print.Small.Width("\u00A0"), 13), $"{input.Heading} for", Print.Small, Anchor.End));
         var height = Math.Max(left > 0 ? 40 : 0, 14 * Math.Max(firm.Count, customer.Count) + 10);
-        shapes.Add(new Line(new(0, height), new(measure, height), Print.Heavy));
+        shapes.Add(new Line(new(0, height), new(measure, height), Print.Letterhead));
         flow.Put(new Strip(height + 13, shapes.ToImmutable()));
     }
 
@@ -71,8 +71,8 @@ internal static class FrontPage
 
         var no = input.Answer.Use == Use.No;
         if (no) Block("Until then", Numbered(input.ShouldDo, half, type));
-        Block("What we found", Paragraphs(input.Found, half, type));
-        Block("What we did", Paragraphs(input.Did, half, type));
+        Block(input.FoundTitle, Paragraphs(input.Found, half, type));
+        Block(input.DidTitle, Paragraphs(input.Did, half, type));
         if (!no) Block("What you should do", Numbered(input.ShouldDo, half, type));
         if (input.Next is { } next) Block(no ? "We come again" : "Next service", Due(next, half, type));
         return blocks;

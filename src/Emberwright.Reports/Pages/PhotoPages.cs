@@ -16,12 +16,26 @@ internal static class PhotoPages
         flow.NewPage();
         flow.Mark("Photos");
         flow.Put(new Strip(24, [new Text(new(0, 14), "Photos", Print.Title)], true));
-        for (var i = 0; i < input.Photos.Length; i += 2)
+        foreach (var row in Rows(input.Photos))
         {
-            var pair = input.Photos.Skip(i).Take(2).Select((p, c) => (c * (half + Gutter), Frame(p, half)));
-            flow.PutSideBySide([.. pair]);
+            flow.PutSideBySide([.. row.Select((p, c) => (Column: c, Photo: p)).Where(p => p.Photo is not null).Select(p => (p.Column * (half + Gutter), Frame(p.Photo!, half)))]);
             flow.Space(12);
         }
+    }
+
+    // What was photographed before and after stands beside each other, before on the left; the rest follows two by two.
+    private static IEnumerable<ReportPhoto?[]> Rows(ImmutableArray<ReportPhoto> photos)
+    {
+        var rest = new List<ReportPhoto>();
+        foreach (var same in photos.GroupBy(p => p.Pair))
+        {
+            var (before, after) = (same.Where(p => !p.After).ToArray(), same.Where(p => p.After).ToArray());
+            var pairs = same.Key is null ? 0 : Math.Min(before.Length, after.Length);
+            for (var i = 0; i < pairs; i++) yield return [before[i], after[i]];
+            rest.AddRange(same.Key is null ? same : [.. before.Skip(pairs), .. after.Skip(pairs)]);
+        }
+
+        foreach (var two in rest.Chunk(2)) yield return two;
     }
 
     private static IReadOnlyList<Strip> Frame(ReportPhoto photo, double half)

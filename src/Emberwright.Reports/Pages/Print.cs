@@ -16,6 +16,7 @@ internal static class Print
     public static readonly Role Rule = new("rule", null, Token.Ink3, 0.75);
     public static readonly Role Hairline = new("hair", null, Token.Rule, 0.6);
     public static readonly Role Heavy = new("heavy", null, Token.Ink, 1.5);
+    public static readonly Role Letterhead = new("letterhead", null, Token.Firm, 2);
 
     /// <summary>Height of one line of a lettering.</summary>
     public static double LineHeight(Lettering lettering) => Math.Round(lettering.Size * 1.38, 1);

@@ -11,11 +11,11 @@ namespace Emberwright.Reports.Pages;
 /// </summary>
 internal static class ReadingsTable
 {
-    public static IEnumerable<Strip> Strips(ReportInput input, double measure, FigureType type)
+    /// <summary>Title and head; they stand again where the table goes on.</summary>
+    public static IEnumerable<Strip> Head(ReportInput input, double measure, FigureType type)
     {
         var columns = new Widths(measure);
-        var confidences = input.Readings.Where(r => r.Low is not null).Select(r => r.Confidence).Distinct().ToList();
-        var shared = confidences.Count == 1 ? confidences[0] : null;
+        var shared = Shared(input);
         yield return type.Heading("Readings", measure);
         yield return new Strip(type.Row(1),
         [
@@ -24,6 +24,19 @@ internal static class ReadingsTable
             new Text(new(columns.Origin, type.Baseline), "band from", type.Fine),
             new Text(new(columns.Left, type.Baseline), "as left", type.Fine, Anchor.End),
         ], true);
+    }
+
+    private static double? Shared(ReportInput input)
+    {
+        var confidences = input.Readings.Where(r => r.Low is not null).Select(r => r.Confidence).Distinct().ToList();
+        return confidences.Count == 1 ? confidences[0] : null;
+    }
+
+    /// <summary>The rows.</summary>
+    public static IEnumerable<Strip> Rows(ReportInput input, double measure, FigureType type)
+    {
+        var columns = new Widths(measure);
+        var shared = Shared(input);
         foreach (var group in input.Readings.GroupBy(r => r.Condition))
         {
             // A lone reading carries its condition itself.

@@ -3,6 +3,8 @@ using Emberwright.Reports.Pictures;
 using Emberwright.Reports.Pictures.Profile;
 using Emberwright.Reports.Pictures.Wiring;
 using Emberwright.Stove;
+using Emberwright.Stove.Patterns;
+using Emberwright.Stove.Patterns.Anatomies;
 using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Reports.Pages;
@@ -91,11 +93,38 @@ public sealed record ReportInput
     /// <summary>Circuits on which something was read; empty when nothing was.</summary>
     public ImmutableArray<WiringInput> Circuits { get; init; } = [];
 
+    /// <summary>Flue gas and efficiency, before and after, with what each figure means.</summary>
+    public ImmutableArray<FlueRow> FlueGas { get; init; } = [];
+
+    /// <summary>What this kind of visit puts on record beside readings: identity, clearances, codes, warranty tags.</summary>
+    public ImmutableArray<RecordBlock> Records { get; init; } = [];
+
+    /// <summary>Title of what was found, in the customer's words.</summary>
+    public string FoundTitle { get; init; } = "What we found";
+
+    /// <summary>Title of what was done.</summary>
+    public string DidTitle { get; init; } = "What we did";
+
+    /// <summary>A stop-use notice that stands; it has a page of its own.</summary>
+    public StopUse? Notice { get; init; }
+
+    /// <summary>The pattern whose section the report shows; null shows none.</summary>
+    public Pattern? Pattern { get; init; }
+
+    /// <summary>What opens on this stove, in the letters of the section.</summary>
+    public ImmutableArray<AccessPanel> Panels { get; init; } = [];
+
+    /// <summary>How readings stood at the last visits; drawn only where there is something to compare with.</summary>
+    public ImmutableArray<Trend> Trends { get; init; } = [];
+
     /// <summary>Photos, with what they show.</summary>
     public ImmutableArray<ReportPhoto> Photos { get; init; } = [];
 
     /// <summary>Hash that seals the journal, hexadecimal; null while the visit is open.</summary>
     public string? Seal { get; init; }
+
+    /// <summary>Id of the visit, for the seal's code; null when there is none.</summary>
+    public string? Visit { get; init; }
 
     /// <summary>Version of the engine whose figures these are.</summary>
     public required string EngineVersion { get; init; }
@@ -111,7 +140,8 @@ public sealed record ReportInput
 /// <param name="Name">Name of the firm.</param>
 /// <param name="Contact">Address and telephone, one line.</param>
 /// <param name="Logo">PNG or JPEG; empty when there is none.</param>
-public sealed record Firm(string Name, string Contact, ImmutableArray<byte> Logo = default);
+/// <param name="Colour">The firm's colour, 0xRRGGBB, for the letterhead's rule; null takes ink. Letters never take it.</param>
+public sealed record Firm(string Name, string Contact, ImmutableArray<byte> Logo = default, int? Colour = null);
 
 /// <summary>May the stove be used?</summary>
 public enum Use
@@ -200,4 +230,45 @@ public sealed record ProofRow(string Name, string Result, bool? Passed);
 /// <summary>A photo.</summary>
 /// <param name="Caption">What it shows.</param>
 /// <param name="File">PNG or JPEG; empty when the file is not on this device.</param>
-public sealed record ReportPhoto(string Caption, ImmutableArray<byte> File = default);
+public sealed record ReportPhoto(string Caption, ImmutableArray<byte> File = default)
+{
+    /// <summary>What it shows, to stand a photo from before beside one from after; null when it belongs to no pair.</summary>
+    public string? Pair { get; init; }
+
+    /// <summary>True when it was taken after the work.</summary>
+    public bool After { get; init; }
+}
+
+/// <summary>One figure of the flue gas, as written, with what it means.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Found">As found; empty when not measured.</param>
+/// <param name="Left">As left; empty when not measured.</param>
+/// <param name="Meaning">What it means, in a sentence.</param>
+public sealed record FlueRow(string Name, string Found, string Left, string Meaning);
+
+/// <summary>A block of what is on record.</summary>
+/// <param name="Title">Its heading.</param>
+/// <param name="Rows">What, and what is known of it.</param>
+public sealed record RecordBlock(string Title, ImmutableArray<(string Name, string Words)> Rows);
+
+/// <summary>The written instruction not to use the stove.</summary>
+/// <param name="Reason">Why.</param>
+/// <param name="ReleasedBy">Who may release it.</param>
+/// <param name="ReadTo">To whom it was read; empty when nobody was there.</param>
+/// <param name="Signed">True when that person signed it.</param>
+/// <param name="At">When it was issued.</param>
+public sealed record StopUse(string Reason, string ReleasedBy, string ReadTo, bool Signed, DateTimeOffset At);
+
+/// <summary>One quantity over the visits.</summary>
+/// <param name="Name">What and where, e.g. "Firebox, fan only".</param>
+/// <param name="Measure">Kind of quantity.</param>
+/// <param name="Points">In order of time, values in the measure's own unit.</param>
+/// <param name="Low">Lower end of today's healthy band; null when there is none.</param>
+/// <param name="High">Upper end.</param>
+public sealed record Trend(string Name, Measure Measure, ImmutableArray<TrendPoint> Points, double? Low, double? High);
+
+/// <summary>One value of a trend.</summary>
+/// <param name="On">The day.</param>
+/// <param name="Value">In the measure's own unit.</param>
+/// <param name="AsLeft">False for a value as found.</param>
+public readonly record struct TrendPoint(DateOnly On, double Value, bool AsLeft);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
+using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Reports.Pages;
 
@@ -25,7 +26,9 @@ internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<B
         }));
         var flow = new Flow(format);
         FrontPage.Put(flow, input, pictures, format, front);
+        if (input.Notice is { } notice) NoticePage.Put(flow, input, notice, format);
         FiguresPage.Put(flow, input, pictures, format, figures);
+        StovePage.Put(flow, input, format);
         PhotoPages.Put(flow, input, format);
         var count = flow.Pages.Count;
         var pages = flow.Pages.Select((shapes, i) => new Scene(
@@ -42,13 +45,18 @@ internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<B
         return sizes[sizes.Count / 2];
     }
 
+    /// <summary>The seal as the file carries it; null while there is none to carry.</summary>
+    public static PrintedSeal? SealOf(ReportInput input, PageFormat? format) => input is { Seal: { Length: > 0 } hash, Visit: { Length: > 0 } visit }
+        ? new(visit, hash, $"{(input.Units == UnitSystem.Us ? "us" : "si")} {(format == PageFormat.A4 ? "a4" : "letter")}")
+        : null;
+
     /// <summary>Title of the document.</summary>
     public static string Title(ReportInput input) => $"{input.Heading}, {input.Address}, {Print.Day(input.At)}";
 
     private static IEnumerable<Shape> Footer(ReportInput input, PageFormat format, int page, int count)
     {
         var y = format.Height - 30;
-        var seal = input.Seal is { Length: >= 12 } s ? $"seal {s[..4]} {s[4..8]} {s[8..12]}" : "not sealed";
+        var seal = input.Seal is { Length: >= 12 } s ? $"seal {PrintedSeal.Short(s)}" : "not sealed";
         var right = $"Page {page + 1} of {count} · {seal}";
         yield return new Text(new(format.Width - format.Side, y), right, Print.Foot, Anchor.End);
         var left = page == 0

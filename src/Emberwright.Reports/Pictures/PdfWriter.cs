@@ -14,10 +14,11 @@ public static class PdfWriter
     /// <param name="left">Distance from the left edge, pt.</param>
     /// <param name="top">Distance from the upper edge, pt.</param>
     /// <param name="scale">Points per picture unit.</param>
-    public static void Draw(XGraphics page, Scene scene, double left, double top, double scale)
+    /// <param name="firm">The firm's colour, 0xRRGGBB; null takes ink.</param>
+    public static void Draw(XGraphics page, Scene scene, double left, double top, double scale, int? firm = null)
     {
         EmbeddedFonts.Install();
-        var pen = new PagePen(page, left - scene.View.X * scale, top - scene.View.Y * scale, scale);
+        var pen = new PagePen(page, left - scene.View.X * scale, top - scene.View.Y * scale, scale, firm);
         foreach (var shape in scene.Shapes) Draw(pen, shape);
     }
 
@@ -32,19 +33,19 @@ public static class PdfWriter
                 pen.Page.DrawLines(pen.Stroke(p.Role)!, [.. p.Points.Select(pen.At)]);
                 break;
             case Polygon p:
-                pen.Page.DrawPolygon(pen.Stroke(p.Role), PagePen.Fill(p.Role), [.. p.Points.Select(pen.At)], XFillMode.Winding);
+                pen.Page.DrawPolygon(pen.Stroke(p.Role), pen.Fill(p.Role), [.. p.Points.Select(pen.At)], XFillMode.Winding);
                 break;
             case Rect { Role.Fill: null, Role.Stroke: null } or Circle { Role.Fill: null, Role.Stroke: null }:
                 break;
             case Rect { Radius: > 0 } r:
                 var corner = new XSize(2 * r.Radius * pen.Scale, 2 * r.Radius * pen.Scale);
-                pen.Page.DrawRoundedRectangle(pen.Stroke(r.Role), PagePen.Fill(r.Role), pen.In(r.Box), corner);
+                pen.Page.DrawRoundedRectangle(pen.Stroke(r.Role), pen.Fill(r.Role), pen.In(r.Box), corner);
                 break;
             case Rect r:
-                pen.Page.DrawRectangle(pen.Stroke(r.Role), PagePen.Fill(r.Role), pen.In(r.Box));
+                pen.Page.DrawRectangle(pen.Stroke(r.Role), pen.Fill(r.Role), pen.In(r.Box));
                 break;
             case Circle c:
-                pen.Page.DrawEllipse(pen.Stroke(c.Role), PagePen.Fill(c.Role), pen.In(new Box(c.Centre.X - c.Radius, c.Centre.Y - c.Radius, 2 * c.Radius, 2 * c.Radius)));
+                pen.Page.DrawEllipse(pen.Stroke(c.Role), pen.Fill(c.Role), pen.In(new Box(c.Centre.X - c.Radius, c.Centre.Y - c.Radius, 2 * c.Radius, 2 * c.Radius)));
                 break;
             case Text t:
                 pen.Write(t);
@@ -60,7 +61,7 @@ public static class PdfWriter
         }
     }
 
-    private readonly record struct PagePen(XGraphics Page, double Left, double Top, double Scale)
+    private readonly record struct PagePen(XGraphics Page, double Left, double Top, double Scale, int? Firm)
     {
         public PagePen Within(Group g) => this with { Left = Left + g.Dx * Scale, Top = Top + g.Dy * Scale, Scale = Scale * g.Scale };
 
@@ -74,7 +75,7 @@ public static class PdfWriter
             DashPattern = role.Dash > 0 ? [role.Dash / role.Width, role.Gap / role.Width] : [],
         };
 
-        public static XSolidBrush? Fill(Role role) => role.Fill is { } token ? new XSolidBrush(Colour(token)) : null;
+        public XSolidBrush? Fill(Role role) => role.Fill is { } token ? new XSolidBrush(Colour(token)) : null;
 
         public void Write(Text text)
         {
@@ -107,6 +108,6 @@ public static class PdfWriter
             Page.DrawImage(image, room.X + (room.Width - w) / 2, room.Y + (room.Height - h) / 2, w, h);
         }
 
-        private static XColor Colour(Token token) => XColor.FromArgb(0xff << 24 | Palette.Print(token));
+        private XColor Colour(Token token) => XColor.FromArgb(0xff << 24 | (token == Token.Firm && Firm is { } own ? own & 0xffffff : Palette.Print(token)));
     }
 }

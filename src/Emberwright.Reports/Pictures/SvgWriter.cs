@@ -17,7 +17,7 @@ public static class SvgWriter
     /// <summary>As a file of its own, or an image: light and dark values inside.</summary>
     public static string Alone(Scene scene)
     {
-        var tokens = string.Concat(Enum.GetValues<Token>().Select(t =>
+        var tokens = string.Concat(Enum.GetValues<Token>().Where(t => t != Token.Firm).Select(t =>
             $"{Palette.Property(t)}:light-dark(#{Palette.Light(t):x6},#{Palette.Dark(t):x6});"));
         return Write(scene, $"<style>svg:root{{color-scheme:light dark;background:var(--sheet);font-kerning:none;{tokens}}}</style>\n");
     }

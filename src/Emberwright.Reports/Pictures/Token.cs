@@ -28,6 +28,8 @@ public enum Token
     Band,
     /// <summary>Its edge.</summary>
     BandEdge,
+    /// <summary>The firm's own colour on its letterhead; ink where it has none.</summary>
+    Firm,
 }
 
 /// <summary>The names and colours of the tokens.</summary>
@@ -47,6 +49,7 @@ public static class Palette
         Token.OnEmber => "--on-ember",
         Token.Band => "--band",
         Token.BandEdge => "--band-edge",
+        Token.Firm => "--ink",
     };
 
     /// <summary>Colour in a light room, 0xRRGGBB.</summary>
@@ -63,6 +66,7 @@ public static class Palette
         Token.OnEmber => 0xffffff,
         Token.Band => 0xcbd6ce,
         Token.BandEdge => 0x5b6f64,
+        Token.Firm => 0x211d19,
     };
 
     /// <summary>Colour in a dark room, 0xRRGGBB.</summary>
@@ -79,6 +83,7 @@ public static class Palette
         Token.OnEmber => 0x1d0e04,
         Token.Band => 0x34433b,
         Token.BandEdge => 0x93ac9f,
+        Token.Firm => 0xefe9e0,
     };
 
     /// <summary>Colour on paper, 0xRRGGBB: the light room with white paper.</summary>

@@ -41,6 +41,13 @@ public static class CutawayPicture
         return new Scene(id, Box.Between(60, -12, 320, 364), $"Section through a {pattern.Name}", "Front on the left.", on.Shapes);
     }
 
+    /// <summary>What the signs mean beside their names, without what opens, for words beside the picture.</summary>
+    internal static IReadOnlyList<CutawayKey.Row> Key(Pattern pattern)
+    {
+        var frame = CutawayFrame.For(pattern.Form);
+        return Rows(pattern, frame, Compose(pattern, frame).Sensors, panels: false);
+    }
+
     private static Draught Compose(Pattern pattern, CutawayFrame frame)
     {
         var on = new Draught();
@@ -63,7 +70,7 @@ public static class CutawayPicture
         SensePart.Draw(on, frame, pattern);
     }
 
-    private static List<CutawayKey.Row> Rows(Pattern pattern, CutawayFrame frame, List<PartName> sensors)
+    private static List<CutawayKey.Row> Rows(Pattern pattern, CutawayFrame frame, List<PartName> sensors, bool panels = true)
     {
         List<CutawayKey.Row> rows = [];
         foreach (var (letter, port, _) in PortMarks.Of(frame, pattern)) rows.Add(new(PortMarks.Sign(letter, new(0, 0)), $"{port.Name}, gauge"));
@@ -72,6 +79,7 @@ public static class CutawayPicture
         if (pattern.Heat.StreamIsWater) rows.Add(new(Draught.Sample(d => d.Water(new(-11, 0), new(11, 0))), "water"));
         else rows.Add(new(Draught.Sample(d => d.RoomAir(new(-11, 0), new(11, 0))), "room air"));
         for (var i = 0; i < sensors.Count; i++) rows.Add(new(PortMarks.Sensor(i + 1, new(0, 0)), sensors[i].Words));
+        if (!panels) return rows;
         foreach (var (letter, panel, _) in PanelMarks.Of(frame, pattern)) rows.Add(new(PanelMarks.Sign(letter, new(0, 0)), panel.Name));
         return rows;
     }

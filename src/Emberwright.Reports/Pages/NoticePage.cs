@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using Emberwright.Reports.Pictures;
+
+namespace Emberwright.Reports.Pages;
+
+/// <summary>
+/// The stop-use notice: one page that can be left on the stove and signed. The answer, why, what is forbidden, what is still
+/// allowed, who may release it.
+/// </summary>
+internal static class NoticePage
+{
+    private static readonly Lettering Huge = new(40, true, Token.OnEmber);
+    private static readonly Lettering Sub = new(15, true, Token.OnEmber);
+    private static readonly Lettering Lead = new(15, Colour: Token.Ink);
+    private static readonly Lettering Head = new(13, true, Token.Ink);
+    private static readonly Lettering Body = new(12.5, Colour: Token.Ink);
+
+    /// <summary>Common practice, no source.</summary>
+    private static readonly ImmutableArray<string> Forbidden =
+    [
+        "Do not light it, do not plug it in, do not pour pellets into it.",
+        "Do not open or repair it yourself, and do not remove the tag.",
+        "Keep the hopper lid and the fuel door shut.",
+    ];
+
+    public static void Put(Flow flow, ReportInput input, StopUse notice, PageFormat format)
+    {
+        var measure = format.Measure;
+        flow.NewPage();
+        flow.Mark("Stop-use notice");
+        flow.Put(
+        [
+            new Strip(112,
+            [
+                new Rect(new Box(0, 0, measure, 104), Roles.Tag, 2),
+                new Text(new(20, 52), "Do not use this stove", Huge with { Size = Math.Min(40, (measure - 40) / Huge.Face.Width("Do not use this stove", 1)) }),
+                new Text(new(20, 84), "Stop-use notice", Sub),
+                new Text(new(measure - 20, 84), $"{Print.Day(notice.At)}, {Print.Time(notice.At)}", Sub, Anchor.End),
+            ], true),
+            Print.Gap(6),
+        ]);
+        Block(flow, "The stove", [input.Appliance.Length > 0 ? input.Appliance : "not identified", string.Join(", ", new[] { input.Customer, input.Address }.Where(w => w.Length > 0))], measure, Body);
+        Block(flow, "Why", [notice.Reason], measure, Lead);
+        Block(flow, "Until it is released", Forbidden, measure, Body, numbered: true);
+        Block(flow, "If you smell smoke, feel ill, or the CO alarm sounds", ["Everyone out at once. Call the emergency number from outdoors. Do not go back in to fetch anything or to switch anything off."], measure, Body);
+        Block(flow, "Who may release it", [notice.ReleasedBy.Length > 0 ? notice.ReleasedBy : "The firm named below, after cure and measurement. Local code may ask for more."], measure, Body);
+        flow.Space(18);
+        var half = (measure - 22) / 2;
+        var read = notice.ReadTo.Length > 0 ? $"Read to {notice.ReadTo}{(notice.Signed ? " and signed" : "")}" : "Nobody was there; left on the stove";
+        flow.PutSideBySide(
+            (0, [Line(half, $"{input.Technician}, for {input.Firm.Name}")]),
+            (half + 22, [Line(half, read)]));
+        flow.Put([.. Print.Paragraph(string.Join(" · ", new[] { input.Firm.Name, input.Firm.Contact }.Where(w => w.Length > 0)), measure, Print.Small)]);
+    }
+
+    private static void Block(Flow flow, string title, ImmutableArray<string> paragraphs, double measure, Lettering lettering, bool numbered = false)
+    {
+        flow.Put([Print.Heading(title, measure, Head), .. paragraphs.Where(p => p.Length > 0).SelectMany((p, i) => Print.Paragraph(p, measure, lettering, numbered ? 18 : 0, numbered ? $"{i + 1}." : null).Append(Print.Gap(2)))]);
+        flow.Space(11);
+    }
+
+    private static Strip Line(double width, string words)
+    {
+        var lines = Words.Wrap(words, width, Print.Small);
+        return new Strip(44 + 14 * lines.Count, [new Line(new(0, 30), new(width, 30), Print.Rule), .. lines.Select((line, i) => new Text(new(0, 43 + 14 * i), line, Print.Small))]);
+    }
+}
