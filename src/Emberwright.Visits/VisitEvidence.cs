@@ -83,7 +83,7 @@ public static class VisitEvidence
         CodeBody { Meaning: null } code => [new CodeEvidence(fact.Id, fact.Epoch, code.Code)],
         CounterBody { Number: { } value } counter => [new CounterEvidence(fact.Id, fact.Epoch, Counters.Find(counter.Counter) ?? counter.Counter, value)],
         ParameterBody setting => [new ParameterEvidence(fact.Id, fact.Epoch, setting.Parameter, setting.Before ?? setting.Value)],
-        CodeBody { Meaning: { } meaning } => Signs(fact, Stated(CodeSign, meaning) ?? Said(meaning, pattern)),
+        CodeBody { Meaning: { } meaning } => Signs(fact, Stated(CodeSign, meaning) ?? Said("alarm code", meaning, pattern)),
         _ => [],
     };
 

@@ -7,90 +7,93 @@ namespace Emberwright.Diagnosis.Signs;
 internal static class ComplaintSign
 {
     public static Sign Sign { get; } = Stated(Complaints.Sign, "What does the stove do, or not do?", ["complaint", "what does it do", "what is wrong"],
-        Out(Complaints.Dead, "Dead: no lights, nothing runs", .04, alone:
-        [
-            "dead", "nothing happens", "no lights", "no lamps", "no power", "no display", "display is blank", "display is dark", "does nothing", "will not turn on", "wont turn on",
-            "wont switch on", "will not come on", "trips the breaker", "trips the fuse box", "blows the fuse", "blew the fuse", "kicks the breaker", "no sign of life",
-        ]),
-        Out(Complaints.NoFeed, "Lights and blowers, but no fuel feeds", .14, alone:
-        [
-            "no pellets", "not one pellet", "not a single pellet", "no fuel", "wont feed", "will not feed", "doesnt feed", "does not feed", "not feeding", "isnt feeding", "stopped feeding",
+        Out(Complaints.Dead, "Dead: no lights, nothing runs", .04, alone: ["dead", "nothing happens", "no lights", "no lamps", "no power", "no display", "display is blank",
+            "display is dark", "does nothing", "will not turn on", "wont turn on",
+            "wont switch on", "will not come on", "trips the breaker", "trips the fuse box", "blows the fuse", "blew the fuse", "kicks the breaker", "no sign of life", "completely dead", "stone dead", "nothing at all", "nothing works", "no response", "wont power up", "wont power on", "will not power up", "nothing lights up", "buttons do nothing", "panel is dead", "not even a light", "fuse keeps blowing", "trips the rcd", "trips the gfci", "trips the electrics", "electrics trip", "takes out the breaker", "breaker trips", "trips the main switch", "trips the ground fault", "stove is dead", "blank display", "no lights no fans", "doesnt come on at all", "does not turn on", "doesnt turn on"]),
+        Out(Complaints.NoFeed, "Lights and blowers, but no fuel feeds", .14, alone: ["no pellets", "not one pellet", "not a single pellet", "no fuel", "wont feed", "will not feed",
+            "doesnt feed", "does not feed", "not feeding", "isnt feeding", "stopped feeding",
             "no pellets drop", "no pellets fall", "pellets dont drop", "pellets do not drop", "pellets dont fall", "pellets not dropping", "then no pellets", "auger doesnt turn", "auger does not turn", "auger not turning",
-            "auger wont turn", "auger stopped", "feed motor doesnt turn", "screw doesnt turn", "nothing drops", "nothing falls", "no feed", "nothing comes down", "nothing goes into the pot", "runs out of fuel",
-        ]),
-        Out(Complaints.NoLight, "Fuel falls, but it does not light", .1, alone:
-        [
-            "wont light", "will not light", "doesnt light", "does not light", "not lighting", "wont ignite", "doesnt ignite", "does not ignite", "will not ignite", "no ignition", "fails to light", "failed ignition",
-            "pellets but no fire", "pellets drop but", "pot fills up", "pot fills with pellets", "fills the pot", "have to light it by hand", "lights only with a firelighter", "no glow", "only smokes", "wont catch", "takes ages to light",
-        ]),
-        Out(Complaints.StopsProving, "Lights, then stops within about half an hour", .12, alone:
-        [
-            "lights then goes out", "lights and then goes out", "lights and goes out", "lights then dies", "starts then dies", "lights then shuts down", "starts and shuts down", "goes out after ten minutes", "goes out after a few minutes",
-            "quarter of an hour", "after twenty minutes", "after 20 minutes", "after 15 minutes", "after 10 minutes", "ten minutes then", "quits after", "lights fine then", "and it dies", "it lights then", "starts up then goes out", "fails after start", "stops after start",
-        ]),
-        Out(Complaints.StopsLater, "Runs for hours, then stops", .1, alone:
-        [
-            "runs for hours", "after an hour", "after two hours", "after a few hours", "after some hours", "goes out in the night", "out in the morning", "shuts off in the night", "stops now and then", "cuts out now and then",
-            "runs all evening then", "stops when it is warm", "goes out by itself", "dies in the night", "goes out overnight", "stops after hours", "and goes out",
-        ]),
-        Out(Complaints.LazyFlame, "Lazy orange flame, black glass", .12, alone:
-        [
-            "lazy flame", "orange flame", "flame is lazy", "flame is orange", "long flame", "dark flame", "dirty flame", "smoky flame", "flame got taller", "black glass", "glass black", "glass is black", "glass goes black", "glass blackens", "sooty glass", "soot on the glass", "glass sooted", "dirty burn",
-        ]),
-        Out(Complaints.FierceFlame, "Flame too fierce, pellets pile up or overrun", .04, alone:
-        [
-            "fierce", "too much flame", "flame too high", "flame too big", "roars", "like a blowtorch", "blow torch", "pellets pile", "piles up", "overfeeds", "over feeding", "too many pellets", "pellets overflow", "pot overflows", "runs over", "fire too big", "huge fire", "feeds too much",
-        ]),
-        Out(Complaints.SmokeOrSmell, "Smoke or smell in the room", .06, alone:
-        [
-            "smoke in the room", "smells of smoke", "smell of smoke", "smoke smell", "smoky smell", "it smells", "smells when", "fumes", "smoke comes out", "smokes into", "smoke from the stove", "smoke behind the stove", "room fills with smoke", "stinks", "burning smell", "smell in the room", "smoke out of the door", "soot on the wall", "leaks smoke", "puffs smoke",
-        ]),
-        Out(Complaints.LittleHeat, "Fire looks right, little heat", .07, alone:
-        [
-            "no heat", "little heat", "not much heat", "less heat", "not warm", "doesnt heat", "does not heat", "room stays cold", "lukewarm", "no warm air", "blows cold", "cold air from", "hardly any heat", "poor heat", "wont heat the room", "fan doesnt blow", "not heating",
-        ]),
-        Out(Complaints.TripsLimit, "Overheats or trips its high limit", .03, alone:
-        [
-            "overheat", "over heats", "over temperature", "overtemperature", "too hot", "hotter and hotter", "trips the limit", "trips its limit", "high limit", "have to press the reset", "reset button", "keeps tripping", "red hot", "got very hot",
-        ]),
-        Out(Complaints.Noise, "Noise", .04, alone:
-        [
-            "noise", "noisy", "squeal", "squeaks", "squeaking", "rattle", "rattling", "grinding", "clicking", "clunk", "loud", "hums loudly", "screech", "knocking", "vibrates", "scraping sound", "whining",
-        ]),
-        Out(Complaints.CoAlarm, "CO alarm sounded, or somebody felt ill", .01, alone:
-        [
-            "co alarm", "carbon monoxide", "co detector", "monoxide alarm", "headache", "nausea", "felt sick", "feel sick", "dizzy", "alarm for co", "gas alarm",
-        ]),
-        Out(Complaints.PowerCutSmoke, "Smoke in the room when the power failed", .01, alone:
-        [
-            "power cut", "power went", "power failure", "power failed", "power outage", "blackout", "lost power", "electricity went", "storm took the power",
-        ]),
-        Out(Complaints.Boils, "Water boils or bangs, or radiators stay cold", .02, alone:
-        [
-            "boils", "boiling", "bangs", "banging", "like a kettle", "kettling", "radiators are cold", "radiators stay cold", "radiators cold", "no hot water", "water too hot",
-        ]),
-        Out(Complaints.EatsFuel, "Burns more fuel than it should", .02, alone:
-        [
-            "eats bags", "eats pellets", "eats fuel", "burns more pellets", "uses more pellets", "more pellets than", "too many bags", "goes through pellets", "uses a lot of pellets", "more bags",
-        ]),
-        Out(Complaints.AutomaticOnly, "Starts by hand, never by its thermostat", .01, alone:
-        [
-            "in automatic it never", "not in automatic", "thermostat wont start", "thermostat doesnt start", "only in manual", "only starts by hand", "never starts by itself", "doesnt start by itself", "timer doesnt start", "wont start on the thermostat", "ignores the thermostat",
-        ]),
-        Out(Complaints.AlarmShown, "Shows an alarm, stops or refuses", .04, alone:
-        [
-            "alarm", "alarms", "error", "error code", "fault code", "shows a fault", "alarm code", "blinking code", "flashes a code", "warning on the display",
-        ]),
-        Out(Complaints.HopperSmoke, "Smoke from the hopper", .003, alone:
-        [
-            "smoke from the hopper", "hopper smokes", "smoke out of the hopper", "hopper is smoking", "smoke in the hopper", "hopper on fire", "pellets glow in the hopper", "burning in the hopper", "smoke when i open the lid",
-        ]),
-        Out(Complaints.WillNotStop, "Feeds or runs on after it is switched off", .01, alone:
-        [
-            "wont stop", "will not stop", "doesnt stop", "does not stop", "keeps feeding", "feeds after", "wont shut down", "will not shut down", "wont turn off", "never shuts off", "runs on and on", "keeps running after",
-        ]),
-        Out(Complaints.Due, "Due for service, nothing wrong", .017, alone:
-        [
-            "due", "service", "annual service", "yearly service", "yearly clean", "annual clean", "nothing wrong", "works fine", "no complaint", "check over", "tune up", "cleaning due",
-        ]));
+            "auger wont turn", "auger stopped", "feed motor doesnt turn", "screw doesnt turn", "nothing drops", "nothing falls", "no feed", "nothing comes down", "nothing goes into the pot", "runs out of fuel", "pellets stop", "pellets quit", "pellets stopped", "stops feeding", "quits feeding", "quit feeding", "quit dropping", "quit feeding pellets", "stop dropping", "stops dropping", "stopped dropping", "stopped coming", "no longer feeds", "wont drop pellets", "isnt dropping pellets", "not dropping pellets", "pellets wont drop", "pellets wont come", "pellets do not come", "auger quit", "auger has stopped", "auger not moving", "auger doesnt move", "pot stays empty", "empty pot", "nothing in the pot", "wont start feeding", "nothing comes out", "nothing comes", "starves for pellets", "doesnt drop pellets", "no pellets come", "screw stands still", "auger stands still", "lack of pellets", "auger does nothing", "fire runs out of pellets", "nothing falls in"]),
+        Out(Complaints.NoLight, "Fuel falls, but it does not light", .1, alone: ["wont light", "will not light", "doesnt light", "does not light", "not lighting", "wont ignite",
+            "doesnt ignite", "does not ignite", "will not ignite", "no ignition", "fails to light", "failed ignition",
+            "pellets but no fire", "pellets drop but", "pot fills up", "pot fills with pellets", "fills the pot", "have to light it by hand", "lights only with a firelighter", "no glow", "only smokes", "wont catch", "takes ages to light", "no flame", "never lights", "doesnt catch", "does not catch", "pellets just pile up", "pile up in the pot", "pot full of unburnt", "pot full of unburned", "full of unburned pellets", "unlit pellets", "have to use gel", "have to use a firelighter", "have to use a torch", "needs a firelighter", "start it by hand", "wont light by itself", "will not light by itself", "never catches", "fails to ignite", "start failure", "failed start", "ignition fails", "ignition failure", "light it with gel", "light it myself", "light it with a torch", "lights only with gel", "but no fire", "never gets going", "wont fire up", "will not fire up", "wont catch fire", "no fire starts"]),
+        Out(Complaints.StopsProving, "Lights, then stops within about half an hour", .12, alone: ["lights then goes out", "lights and then goes out", "lights and goes out",
+            "lights then dies", "starts then dies", "lights then shuts down", "starts and shuts down", "goes out after ten minutes", "goes out after a few minutes",
+            "quarter of an hour", "after twenty minutes", "after 20 minutes", "after 15 minutes", "after 10 minutes", "ten minutes then", "quits after", "lights fine then", "and it dies", "it lights then", "starts up then goes out", "fails after start", "stops after start", "lights and then it goes out", "catches then goes out", "burns for ten minutes", "burns ten minutes", "burns a few minutes", "burns for a few minutes", "after five minutes", "after a few minutes", "after half an hour", "burns half an hour", "half an hour then", "then shuts down", "then it shuts down", "then it shuts off", "then shuts off", "lights up then", "starts fine then", "fires up then", "goes out every time", "then goes out", "then it goes out", "then it quits", "then quits", "lights then quits", "stops after ten minutes", "after 30 minutes", "after 25 minutes", "after about twenty minutes", "about 20 minutes", "shuts down after a few", "goes out after a quarter", "lights but goes out", "lights but then", "lights and dies", "dies again", "then it dies", "starts but shuts down", "starts but then shuts down", "dies after ten", "burns nicely then", "starts then stops"]),
+        Out(Complaints.StopsLater, "Runs for hours, then stops", .1, alone: ["runs for hours", "after an hour", "after two hours", "after a few hours", "after some hours",
+            "goes out in the night", "out in the morning", "shuts off in the night", "stops now and then", "cuts out now and then",
+            "runs all evening then", "stops when it is warm", "goes out by itself", "dies in the night", "goes out overnight", "stops after hours", "and goes out", "stops after a while", "shuts off at random", "shuts itself off", "shuts off by itself", "shuts down by itself", "turns itself off", "switches itself off", "cuts out", "goes out for no reason", "quits at random", "dies at random", "quits during the night", "cold in the morning", "out by morning", "runs fine for hours", "trips off after an hour", "keeps going out", "keeps shutting off", "keeps shutting down", "goes off by itself", "stops now and again", "stops by itself", "randomly shuts", "random shutdown", "random shut downs", "then starts again later", "starts again later", "starts again by itself", "stops every few hours", "shuts down every night", "runs an hour then", "after a couple of hours", "quits in the night", "goes out during the night", "stops in the middle of", "shuts down at random", "shuts down randomly"]),
+        Out(Complaints.LazyFlame, "Lazy orange flame, black glass", .12, alone: ["lazy flame", "orange flame", "flame is lazy", "flame is orange", "long flame", "dark flame",
+            "dirty flame", "smoky flame", "flame got taller", "black glass", "glass black", "glass is black", "glass goes black", "glass blackens", "sooty glass",
+            "soot on the glass", "glass sooted", "dirty burn", "burns dirty", "dirty glass", "glass dirty", "soots up", "window goes black", "window black", "black window",
+            "window is black", "lazy fire", "poor flame", "burns badly", "burning badly", "flame got lazy", "flame turned orange", "flame goes orange", "tall orange flame",
+            "yellow smoky flame", "glass soots", "sooty window", "smoky fire", "burns orange", "flame is dark", "flame is smoky", "tall lazy", "soot on the window",
+            "glass gets black", "glass turns black", "cinders in the ash", "burns poorly"]),
+        Out(Complaints.FierceFlame, "Flame too fierce, pellets pile up or overrun", .04, alone: ["fierce", "too much flame", "flame too high", "flame too big", "roars",
+            "like a blowtorch", "blow torch", "pellets pile", "piles up", "overfeeds", "over feeding", "too many pellets", "pellets overflow", "pot overflows", "runs over",
+            "fire too big", "huge fire", "feeds too much", "blowtorch flame", "flame shoots", "flames too high", "too much fuel", "overfires", "over fires", "overfire",
+            "fire is too big", "buried in pellets", "smothers itself", "pellets spill", "pot overflowing", "overflowing with pellets", "too many pellets in", "drops too many",
+            "dumps pellets", "feeds too many", "feeds too fast", "roaring flame", "flame is huge", "flames too big"]),
+        Out(Complaints.SmokeOrSmell, "Smoke or smell in the room", .06, alone: ["smoke in the room", "smells of smoke", "smell of smoke", "smoke smell", "smoky smell", "it smells",
+            "smells when", "fumes", "smoke comes out", "smokes into", "smoke from the stove", "smoke behind the stove", "room fills with smoke", "stinks", "burning smell",
+            "smell in the room", "smoke out of the door", "soot on the wall", "leaks smoke", "puffs smoke", "smoke into the room", "room smells", "house smells",
+            "smells like smoke", "smell smoke", "smells bad", "smells like burning", "soot in the room", "smoke comes into", "puff of smoke", "smoke when i open", "smokes when",
+            "smoke at start", "leaking smoke", "soot behind the stove", "dust on the furniture", "smoky house", "odour", "smell in the warm air", "smells in the warm air",
+            "smoke in the house", "smoke in the kitchen", "smoke in the living room", "smells of exhaust", "smells of burning", "smells strange", "smell of burning", "smell like",
+            "smells like", "exhaust smell", "smoke comes back", "blows smoke", "smoke leaks", "smoke at the back", "whiff of smoke", "bad smell", "smell when it starts",
+            "smells on start"]),
+        Out(Complaints.LittleHeat, "Fire looks right, little heat", .07, alone: ["no heat", "little heat", "not much heat", "less heat", "not warm", "doesnt heat", "does not heat",
+            "room stays cold", "lukewarm", "no warm air", "blows cold", "cold air from", "hardly any heat", "poor heat", "wont heat the room", "fan doesnt blow", "not heating",
+            "not enough heat", "barely any heat", "barely warm", "doesnt get warm", "does not get warm", "not getting warm", "house is cold", "still cold", "room is cold",
+            "puts out no heat", "not putting out heat", "hardly blows", "barely blows", "no air from the front", "no air comes out", "no warm air comes", "fan never comes on",
+            "blower never comes on", "less warm", "doesnt throw heat", "weak heat", "heat is weak", "cant heat the room", "wont heat", "gives no heat", "gives little heat",
+            "no longer heats", "doesnt warm the room", "fan does not blow", "only lukewarm air", "less heat than", "not as warm", "heats poorly", "stays cold in here",
+            "room does not get warm", "no hot air"]),
+        Out(Complaints.TripsLimit, "Overheats or trips its high limit", .03, alone: ["overheat", "over heats", "over temperature", "overtemperature", "too hot",
+            "hotter and hotter", "trips the limit", "trips its limit", "high limit", "have to press the reset", "reset button", "keeps tripping", "red hot", "got very hot",
+            "gets too hot", "gets really hot", "gets very hot", "runs too hot", "trips out", "trips on overheat", "thermal trip", "cuts out hot", "high temperature", "over heated",
+            "limit trips", "limit switch trips", "reset it again", "red button", "push the reset", "pops the reset", "reset pops", "limit pops", "press the little button",
+            "trips the overheat", "overheats and stops", "got hotter", "safety trips", "pressing the reset"]),
+        Out(Complaints.Noise, "Noise", .04, alone: ["noise", "noisy", "squeal", "squeaks", "squeaking", "rattle", "rattling", "grinding", "clicking", "clunk", "loud",
+            "hums loudly", "screech", "knocking", "vibrates", "scraping sound", "whining", "whistles", "whistling", "howls", "humming", "buzzing", "scraping", "squeaky", "thumps",
+            "knocks", "rumbles", "rattles", "grinds", "clunks", "clunking", "chatters", "screeches", "noises", "racket", "like a jet", "squeals", "vibration", "shakes",
+            "ticks loudly", "growls", "growling", "clicks"]),
+        Out(Complaints.CoAlarm, "CO alarm sounded, or somebody felt ill", .01, alone: ["co alarm", "carbon monoxide", "co detector", "monoxide alarm", "headache", "nausea",
+            "felt sick", "feel sick", "dizzy", "alarm for co", "gas alarm", "co alarm went", "carbon monoxide alarm", "co monitor", "detector went off", "detector is beeping",
+            "headaches", "felt ill", "felt unwell", "drowsy", "light headed", "lightheaded", "felt queasy", "queasy", "monoxide detector", "co meter", "alarm on the wall",
+            "feel ill", "feeling ill", "feeling sick", "poisoned"]),
+        Out(Complaints.PowerCutSmoke, "Smoke in the room when the power failed", .01, alone: ["power cut + smoke", "power went + smoke", "power failed + smoke",
+            "power failure + smoke", "power outage + smoke", "blackout + smoke", "lost power + smoke", "electricity went + smoke", "outage + smoke", "power + smoked",
+            "electricity failed + smoke", "power was out + smoke", "mains failed + smoke"]),
+        Out(Complaints.Boils, "Water boils or bangs, or radiators stay cold", .02, alone: ["boils", "boiling", "bangs", "banging", "like a kettle", "kettling",
+            "radiators are cold", "radiators stay cold", "radiators cold", "no hot water", "water too hot", "kettle noise", "hot water never", "tank never gets hot",
+            "tank stays cold", "radiators dont get warm", "radiators not getting warm", "radiators do not get warm", "radiators stay lukewarm", "underfloor cold",
+            "water overheats", "no heat in the radiators", "radiators get no heat", "radiators never", "cylinder stays cold", "knocks like a kettle"]),
+        Out(Complaints.EatsFuel, "Burns more fuel than it should", .02, alone: ["eats bags", "eats pellets", "eats fuel", "burns more pellets", "uses more pellets",
+            "more pellets than", "too many bags", "goes through pellets", "uses a lot of pellets", "more bags", "eating pellets", "burning through pellets", "goes through bags",
+            "goes through twice", "uses too many pellets", "double the pellets", "high consumption", "using more pellets", "uses more fuel", "twice the pellets", "bags a day",
+            "more bags than", "burns a lot of pellets", "burns too many pellets", "uses twice"]),
+        Out(Complaints.AutomaticOnly, "Starts by hand, never by its thermostat", .01, alone: ["in automatic it never", "not in automatic", "thermostat wont start",
+            "thermostat doesnt start", "only in manual", "only starts by hand", "never starts by itself", "doesnt start by itself", "timer doesnt start",
+            "wont start on the thermostat", "ignores the thermostat", "thermostat does nothing", "only in manual mode", "wont start from the thermostat",
+            "doesnt respond to the thermostat", "timer never starts", "only works on manual", "ignores the timer", "wont start on auto", "not start in automatic",
+            "wall thermostat", "thermostat no longer", "runs only in manual"]),
+        Out(Complaints.AlarmShown, "Shows an alarm, stops or refuses", .04, alone: ["alarm", "alarms", "error", "error code", "fault code", "shows a fault", "alarm code",
+            "blinking code", "flashes a code", "warning on the display", "shows e", "flashing light", "blinking light", "light is blinking", "light blinks", "light flashes",
+            "blinks three times", "flashes three times", "beeps", "beeping", "warning light", "service light", "fault light", "code on the display", "display shows", "message",
+            "says no fire", "draft alarm", "draught alarm", "low pressure alarm", "locks out", "lockout", "number three light", "light number", "error message",
+            "goes into alarm"]),
+        Out(Complaints.HopperSmoke, "Smoke from the hopper", .003, alone: ["smoke from the hopper", "hopper smokes", "smoke out of the hopper", "hopper is smoking",
+            "smoke in the hopper", "hopper on fire", "pellets glow in the hopper", "burning in the hopper", "smoke when i open the lid", "smoke comes from the hopper",
+            "smoke comes out of the hopper", "smoke coming from the hopper", "smoke coming out of the hopper", "fire in the hopper", "flames in the hopper", "burning back",
+            "burned back", "burnt back", "glowing in the hopper", "hopper full of smoke", "smoke at the hopper", "smoke under the lid", "smoke from under the lid",
+            "hopper smoking", "smoke rises from the hopper", "hopper glows"]),
+        Out(Complaints.WillNotStop, "Feeds or runs on after it is switched off", .01, alone: ["wont stop", "will not stop", "doesnt stop", "does not stop", "keeps feeding",
+            "feeds after", "wont shut down", "will not shut down", "wont turn off", "never shuts off", "runs on and on", "keeps running after", "even when i turn it off",
+            "after i turn it off", "when i switch it off", "when it is off", "wont switch off", "cant turn it off", "cant switch it off", "keeps going after",
+            "keeps dropping pellets", "feeds when off", "feeds with the switch off", "does not turn off", "feeds all the time", "never stops feeding", "auger never stops",
+            "auger keeps turning", "keeps on feeding", "feeds non stop", "will not switch off"]),
+        Out(Complaints.Due, "Due for service, nothing wrong", .017, alone: ["due", "service", "annual service", "yearly service", "yearly clean", "annual clean", "nothing wrong",
+            "works fine", "no complaint", "check over", "tune up", "cleaning due", "yearly", "annual", "servicing", "needs a clean", "wants cleaning", "no complaints",
+            "no problems", "check up", "just a clean", "routine", "cleaning and check", "once a year clean", "needs its service"]));
 }

@@ -21,5 +21,6 @@ internal static class EmergencySign
         Out(Alarm, "a CO alarm sounds", .01, ["alarm sounds", "alarm is sounding", "detector beeps"]),
         Out(Unwell, "somebody has a headache or feels sick", .005, ["headache", "sick", "nausea", "unwell"]),
         Out(HopperSmoke, "smoke comes from the hopper", .005, ["hopper smokes", "smoke from the hopper"]),
-        Out(VentGlows, "the pipe roars or glows", .004, ["roars", "glows", "red hot pipe"], ["chimney fire", "chimney is on fire", "pipe is glowing", "pipe glows", "vent glows", "pipe roars", "pipe is roaring", "vent is roaring"]));
+        Out(VentGlows, "the pipe roars or glows", .004, ["roars", "glows", "red hot pipe"], ["chimney fire", "chimney is on fire", "pipe is glowing", "pipe glows", "vent glows",
+            "pipe roars", "pipe is roaring", "vent is roaring"]));
 }

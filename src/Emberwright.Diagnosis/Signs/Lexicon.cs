@@ -21,6 +21,9 @@ public sealed class Lexicon
 
     private readonly List<(Sign Sign, Words Topic)> _topics = [];
     private readonly List<Phrase> _phrases = [];
+
+    // Written with a plus: its parts may stand anywhere in the text, in any order.
+    private readonly List<(Sign Sign, Outcome Outcome, Words[] Parts)> _scattered = [];
     private readonly Catalogue _catalogue;
 
     private Lexicon(Catalogue catalogue)
@@ -32,7 +35,11 @@ public sealed class Lexicon
             foreach (var outcome in sign.Outcomes)
             {
                 var alone = outcome.Alone ?? [];
-                foreach (var said in outcome.Synonyms) _phrases.Add(new(sign, outcome, Words.Of(said), alone.Contains(said)));
+                foreach (var said in outcome.Synonyms)
+                {
+                    if (said.Contains('+')) _scattered.Add((sign, outcome, [.. said.Split('+').Select(Words.Of)]));
+                    else _phrases.Add(new(sign, outcome, Words.Of(said), alone.Contains(said)));
+                }
             }
         }
     }
@@ -90,20 +97,37 @@ public sealed class Lexicon
         }
 
         foreach (var match in Clause(what, Words.Of(text), clauses.Length).Where(m => m.Alone && !found.ContainsKey(m.Sign))) found[match.Sign] = match;
+        foreach (var match in Scattered(Words.Of(text), clauses.Length)) Keep(found, match);
         if (found.Count > 0 && clauses.Length > 0 && unused.Count == clauses.Length) unused.Clear();
         return new LexiconReading([.. found.Values.OrderBy(m => m.Clause).Select(m => new SignOutcome(m.Sign, m.Outcome))], unused);
     }
 
+    private IEnumerable<Match> Scattered(Words text, int at) =>
+        from p in _scattered
+        where p.Parts.All(text.Say)
+        select new Match(p.Sign.Id, p.Outcome.Id, p.Parts.Sum(w => w.Count) + 0.5, at, true, text.Has("now"), p.Outcome.Usual);
+
     private IEnumerable<Match> Clause(Words? what, Words clause, int at)
     {
         var here = Named(clause);
-        var asked = (here.Count > 0 || what is null ? here : Named(what)).Select(t => t.Sign.Id).ToHashSet();
+        var named = here.Count > 0 || what is null ? here : Named(what);
+        var asked = named.Select(t => t.Sign.Id).ToHashSet();
         if (what is not null && here.Count > 0) asked.UnionWith(Named(what).Where(t => t.Topic.Count > 1).Select(t => t.Sign.Id));
-        return from p in _phrases
-               where what is null || p.Sign.Id != Complaints.Sign || asked.Contains(Complaints.Sign)
-               where (p.Alone || asked.Contains(p.Sign.Id)) && (p.Words.IsParticle ? clause.Begin(p.Words) : clause.Say(p.Words))
-               select new Match(p.Sign.Id, p.Outcome.Id, p.Words.Count + (p.Alone ? 0.5 : 0), at, p.Alone, clause.Has("now"), p.Outcome.Usual);
+        var now = clause.Has("now");
+        foreach (var p in _phrases)
+        {
+            if (what is not null && p.Sign.Id == Complaints.Sign && !asked.Contains(Complaints.Sign)) continue;
+            if (!p.Alone && !asked.Contains(p.Sign.Id)) continue;
+            var length = p.Words.Count + (p.Alone ? 0.5 : 0);
+            var said = p.Alone ? clause : here.Where(t => t.Sign == p.Sign && t.Topic.Count > 1).Aggregate(clause, (rest, t) => rest.Without(t.Topic));
+            if (p.Words.IsParticle ? clause.Begin(p.Words) : said.Say(p.Words)) yield return new(p.Sign.Id, p.Outcome.Id, length, at, p.Alone, now, p.Outcome.Usual);
+            else if (Other(p) is { } other && asked.Contains(p.Sign.Id) && !p.Words.IsParticle && said.Deny(p.Words)) yield return new(p.Sign.Id, other.Id, length - 0.5, at, false, now, other.Usual);
+        }
     }
+
+    /// <summary>What is left when one of two outcomes is denied; null where there are more.</summary>
+    private static Outcome? Other(Phrase phrase) =>
+        phrase.Sign.Outcomes.Count == 2 ? phrase.Sign.Outcomes.First(o => o.Id != phrase.Outcome.Id) : null;
 
     /// <summary>Alarms in a customer's own words; what is asked or looked at has its own words.</summary>
     private static IEnumerable<Match> Alarms(Words clause, int at) =>

@@ -9,7 +9,7 @@ internal static class ReadingSigns
     public static IReadOnlyList<Sign> Signs { get; } =
     [
         Stated("room-monoxide", "CO in the room while it burns, against outdoors?", ["co in the room", "room co"],
-            Out("none", "none", .95, ["none", "0 ppm"]), Out("rise", "a rise", .05, ["rise", "rises"])),
+            Out("none", "none", .95, ["none", "0 ppm", "nothing", "zero"]), Out("rise", "a rise", .05, ["rise", "rises", "climbs", "goes up"], ["carbon monoxide in the room"])),
         Stated("warm-air-monoxide", "CO in the warm air, also after shutdown?", ["co in the warm air", "warm air co"],
             Out("none", "none", .97, ["none", "0 ppm"]), Out("rise", "a rise", .03, ["rise", "rises"])),
         Stated("flange-monoxide", "CO beside the blower's flange while it burns?", ["co at the flange", "co behind the stove"],

@@ -9,7 +9,7 @@ internal sealed class Words
     private static readonly HashSet<string> Negations =
         [.. new[] { "no", "not", "never", "without", "dont", "doesnt", "isnt", "wasnt", "cannot", "cant", "nothing", "none", "neither", "nor", "nobody", "didnt", "quit", "stopped", "hardly" }.Select(Stem)];
 
-    private static readonly HashSet<string> Particles = ["on", "off", "in", "out", "up", "no", "yes"];
+    private static readonly HashSet<string> Particles = [.. new[] { "on", "off", "in", "out", "up", "no", "yes", "none", "nothing", "ok" }.Select(Stem)];
 
     private readonly string[] _tokens;
 
@@ -29,8 +29,8 @@ internal sealed class Words
     public bool IsPartOf(Words longer) => Count < longer.Count && Enumerable.Range(0, longer.Count - Count + 1)
         .Any(i => longer._tokens.AsSpan(i, Count).SequenceEqual(_tokens));
 
-    /// <summary>True for a single word so short that it means something only at the start of a short answer.</summary>
-    public bool IsParticle => Count == 1 && _tokens[0].Length <= 3 && Particles.Contains(_tokens[0]);
+    /// <summary>True for a single word that means something only at the start of a short answer.</summary>
+    public bool IsParticle => Count == 1 && Particles.Contains(_tokens[0]);
 
     /// <summary>True when the first word is this phrase's only one.</summary>
     public bool Begin(Words phrase) => Count > 0 && phrase.Count == 1 && _tokens[0] == phrase._tokens[0];
@@ -39,15 +39,21 @@ internal sealed class Words
     /// True when a phrase stands in these words in order, with at most one other word between two of its own, and is not
     /// negated just before.
     /// </summary>
-    public bool Say(Words phrase)
+    public bool Say(Words phrase) => Stands(phrase, negated: false);
+
+    /// <summary>True when a phrase stands in these words only to be denied: "does not glow".</summary>
+    public bool Deny(Words phrase) => !Say(phrase) && Stands(phrase, negated: true);
+
+    /// <summary>These words with every place of a phrase blanked out, so that a thing's name is not taken for its state.</summary>
+    public Words Without(Words phrase)
     {
-        if (phrase.Count == 0) return false;
+        var left = _tokens.ToArray();
         for (var i = 0; i + phrase.Count <= Count; i++)
         {
-            if (Starts(phrase, i) && !Negated(phrase, i)) return true;
+            if (_tokens.AsSpan(i, phrase.Count).SequenceEqual(phrase._tokens)) left.AsSpan(i, phrase.Count).Fill("");
         }
 
-        return false;
+        return new Words(left);
     }
 
     /// <summary>True when one word stands here, negated or not.</summary>
@@ -64,6 +70,17 @@ internal sealed class Words
         }
 
         return true;
+    }
+
+    private bool Stands(Words phrase, bool negated)
+    {
+        if (phrase.Count == 0) return false;
+        for (var i = 0; i + phrase.Count <= Count; i++)
+        {
+            if (Starts(phrase, i) && Negated(phrase, i) == negated) return true;
+        }
+
+        return false;
     }
 
     private bool Negated(Words phrase, int at) =>
