@@ -29,7 +29,7 @@ internal static class CalibrationTable
         Line($"");
         Section("Ordinary mismatch", ordinary);
         Section("Mismatch doubled", doubled);
-        Line($"Columns: *first right*, the likeliest fault was there (of stoves with a fault); *in three*, a true one among the first three; *Brier*, summed over faults; *error*, expected calibration error of fault marginals of 1 % and above, in ten bins; *of first*, the same of the likeliest fault alone; *wrong at 95 %*, of marginals stated at 95 % and above; *alarm*, hits on causes that no catalogue lists and false alarms on all others; *cannot tell*, share where nothing was singled out.");
+        Line($"Columns: *first right*, the likeliest fault was there (of stoves with a fault); *in three*, a true one among the first three; *Brier*, summed over faults; *error*, expected calibration error of fault marginals of 1 % and above, in ten bins; *of first*, the same of the likeliest fault alone; *wrong at 95 %*, of marginals stated at 95 % and above; *area wrong too*, of these, where nothing else in the same area of the stove was wrong either; *alarm*, hits on causes that no catalogue lists and false alarms on all others; *cannot tell*, share where nothing was singled out.");
         Line($"");
         Areas(ordinary);
         Patterns(ordinary);
@@ -41,8 +41,8 @@ internal static class CalibrationTable
             if (some.Count == 0) return;
             Line($"## {title}");
             Line($"");
-            Line($"| evidence | first right | in three | Brier | error | of first | wrong at 95 % | alarm: hits / false | cannot tell |");
-            Line($"| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+            Line($"| evidence | first right | in three | Brier | error | of first | wrong at 95 % | area wrong too | alarm: hits / false | cannot tell |");
+            Line($"| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
             foreach (var rung in Enum.GetValues<Rung>())
             {
                 (CalibrationRow Row, Statement Says)[] said = [.. some.Select(r => (r, r.Says.First(s => s.Rung == rung)))];
@@ -52,12 +52,12 @@ internal static class CalibrationTable
                 var (wrong, sure) = Reliability.NearlySureOnes(marginals);
                 var strange = said.Where(s => s.Row.Truth.Contains(Suspect.Unlisted)).ToArray();
                 var known = said.Where(s => !s.Row.Truth.Contains(Suspect.Unlisted)).ToArray();
-                Line($"| {Names[rung]} | {Share(faulty.SelectMany(s => Reliability.First(s.Row, s.Says)).Select(f => f.So))} | {Share(faulty.Select(s => Reliability.AmongThree(s.Row, s.Says)))} | {said.Average(s => Reliability.Brier(s.Row, s.Says)):0.000} | {Reliability.Error(marginals):0.000} | {Reliability.Error(first):0.000} | {wrong}/{sure} = {(sure == 0 ? 0 : 100.0 * wrong / sure):0.0} % | {Share(strange.Select(s => s.Says.Misfit))} / {Share(known.Select(s => s.Says.Misfit))} | {Share(said.Select(s => s.Says.CannotTell))} |");
+                Line($"| {Names[rung]} | {Share(faulty.SelectMany(s => Reliability.First(s.Row, s.Says)).Select(f => f.So))} | {Share(faulty.Select(s => Reliability.AmongThree(s.Row, s.Says)))} | {said.Average(s => Reliability.Brier(s.Row, s.Says)):0.000} | {Reliability.Error(marginals):0.000} | {Reliability.Error(first):0.000} | {wrong}/{sure} = {(sure == 0 ? 0 : 100.0 * wrong / sure):0.0} % | {said.Sum(s => Reliability.WrongAreaToo(s.Row, s.Says))} | {Share(strange.Select(s => s.Says.Misfit))} / {Share(known.Select(s => s.Says.Misfit))} | {Share(said.Select(s => s.Says.CannotTell))} |");
             }
 
             var all = some.SelectMany(r => r.Says.SelectMany(s => Reliability.Marginals(r, s))).ToArray();
             var (bad, ever) = Reliability.NearlySureOnes(all);
-            Line($"| **all** | | | | **{Reliability.Error(all):0.000}** | {Reliability.Error(some.SelectMany(r => r.Says.SelectMany(s => Reliability.First(r, s)))):0.000} | **{bad}/{ever} = {(ever == 0 ? 0 : 100.0 * bad / ever):0.0} %** | | |");
+            Line($"| **all** | | | | **{Reliability.Error(all):0.000}** | {Reliability.Error(some.SelectMany(r => r.Says.SelectMany(s => Reliability.First(r, s)))):0.000} | **{bad}/{ever} = {(ever == 0 ? 0 : 100.0 * bad / ever):0.0} %** | {some.Sum(r => r.Says.Sum(s => Reliability.WrongAreaToo(r, s)))} | | |");
             Line($"");
         }
 

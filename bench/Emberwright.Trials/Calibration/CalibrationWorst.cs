@@ -17,13 +17,12 @@ internal static class CalibrationWorst
         var ordinary = rows.Where(r => r.Mismatch == 1).ToArray();
         foreach (var rung in Enum.GetValues<Rung>())
         {
-            Line($"## {rung}: faults by bias (stated − there), marginals of 1 % and above or there");
+            Line($"## {rung}: faults by bias (stated − there)");
             var by = from row in ordinary
                      let says = row.Says.First(s => s.Rung == rung)
                      from fault in says.Probabilities.Keys.Union(row.Truth)
                      let p = says.Probabilities.GetValueOrDefault(fault)
                      let so = row.Truth.Contains(fault)
-                     where p >= 0.01 || so
                      group (p, so) by fault into g
                      let bias = g.Sum(x => x.p - (x.so ? 1 : 0))
                      orderby Math.Abs(bias) descending

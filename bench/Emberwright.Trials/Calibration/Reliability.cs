@@ -3,10 +3,13 @@
 //            wrong at 95 % = share not so among statements with p ≥ 0.95.
 // Symbols: p stated marginal of a fault, y 1 when it was there, b bin, n_b statements in it, N statements in all.
 // Validity: statements below 1 % are left out of ECE: they are the many faults nobody speaks of and would hide every error.
-// Assumptions: a fault that was there and not named was stated at 0 and counts.
+//           Which statements count hangs on p alone; choosing them by what was so would make any forecaster look wrong.
+// Assumptions: a fault that was there and not named was stated at 0 and counts in the Brier score.
 // Source: Naeini, Cooper & Hauskrecht, AAAI 2015 (ECE); Brier, Mon. Weather Rev. 78 (1950). From memory.
 // Worked: two statements at 0.75, one of them true: ECE 0.25.
 using Emberwright.Diagnosis;
+using Emberwright.Stove;
+using Emberwright.Stove.Faults;
 
 namespace Emberwright.Trials.Calibration;
 
@@ -38,7 +41,7 @@ internal static class Reliability
     /// <summary>Per bin: mean stated probability, share that was so, number.</summary>
     public static IReadOnlyList<(double Stated, double So, int Count)> Diagram(IEnumerable<Stated> statements) =>
     [
-        .. statements.Where(s => s.P >= Spoken || s.So)
+        .. statements.Where(s => s.P >= Spoken)
             .GroupBy(s => Math.Min((int)(s.P * Bins), Bins - 1)).OrderBy(g => g.Key)
             .Select(g => (g.Average(s => s.P), g.Average(s => s.So ? 1.0 : 0), g.Count())),
     ];
@@ -57,6 +60,15 @@ internal static class Reliability
         var sure = statements.Where(s => s.P >= NearlySure).ToArray();
         return (sure.Count(s => !s.So), sure.Length);
     }
+
+    /// <summary>Of the statements at 95 % and above that were wrong, those where nothing in the same area of the stove was wrong either.</summary>
+    public static int WrongAreaToo(CalibrationRow row, Statement says)
+    {
+        var areas = row.Truth.Select(AreaOf).OfType<Area>().ToHashSet();
+        return says.Probabilities.Count(p => p.Value >= NearlySure && !row.Truth.Contains(p.Key) && AreaOf(p.Key) is { } area && !areas.Contains(area));
+    }
+
+    private static Area? AreaOf(string fault) => FaultList.All.FirstOrDefault(f => f.Id == fault)?.Area;
 
     /// <summary>Brier score summed over the faults of one stove.</summary>
     public static double Brier(CalibrationRow row, Statement says) => Marginals(row, says).Sum(s => (s.P - (s.So ? 1 : 0)) * (s.P - (s.So ? 1 : 0)));

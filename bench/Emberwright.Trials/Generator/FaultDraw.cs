@@ -7,6 +7,7 @@
 // Assumptions: one fuel fouls everything at once more or less than usual, which the model does not know.
 // Source: rates and factors are the catalogue's; the rest from memory, no source.
 // Worked: k = 0: x is exponential with mean τ.
+using System.Collections.Concurrent;
 using Emberwright.Diagnosis;
 using Emberwright.Diagnosis.Inference;
 using Emberwright.Stove;
@@ -21,24 +22,23 @@ namespace Emberwright.Trials.Generator;
 internal sealed record FaultDraw(IReadOnlyList<Fault> Discrete, bool Unlisted, IReadOnlyDictionary<Parameter, double> Restriction)
 {
     private const double ThirdFault = 0.1;
+    private static readonly ConcurrentDictionary<string, (Fault[] Discrete, IReadOnlyList<Hypothesis> Hypotheses, double[] Weights)> Priors = new();
 
     /// <summary>Draws by the catalogue's priors.</summary>
     public static FaultDraw Of(StoveCase stove, Catalogue catalogue, Chance chance, double mismatch)
     {
-        Fault[] discrete = [.. catalogue.Faults.Where(f => f.Fouling is null)];
-        Fault[] fouling = [.. catalogue.Faults.Where(f => f.Fouling is not null)];
-        var hypotheses = Hypothesis.All(discrete, fouling, stove.History.IsService);
-        double[] weights = [.. hypotheses.Select(h => Math.Exp(h.LnPrior))];
+        var (discrete, hypotheses, weights) = Priors.GetOrAdd(catalogue.PatternId, _ => PriorOf(catalogue));
+        var hypothesis = hypotheses[chance.Pick(weights)];
+        List<Fault> present = [.. hypothesis.Faults.Select(f => discrete[f])];
+        if (present.Count == 2 && chance.Happens(ThirdFault))
+        {
+            var third = discrete[chance.Pick([.. discrete.Select(f => f.BaseRatePercent)])];
+            if (!present.Contains(third)) present.Add(third);
+        }
+
+        // The faults stay; only the dirt is drawn again where it does not go with them, so that every fault keeps its rate.
         while (true)
         {
-            var hypothesis = hypotheses[chance.Pick(weights)];
-            List<Fault> present = [.. hypothesis.Faults.Select(f => discrete[f])];
-            if (present.Count == 2 && chance.Happens(ThirdFault))
-            {
-                var third = discrete[chance.Pick([.. discrete.Select(f => f.BaseRatePercent)])];
-                if (!present.Contains(third)) present.Add(third);
-            }
-
             var common = Math.Exp(chance.Normal(0, 0.3 * mismatch) - (0.045 * mismatch * mismatch));
             var restriction = PriorTable.Fouling
                 .Where(p => PriorTable.PatternSd(p, stove) is not null)
@@ -49,6 +49,13 @@ internal sealed record FaultDraw(IReadOnlyList<Fault> Discrete, bool Unlisted, I
 
     /// <summary>True when a fouling fault is past its limit, by the restriction of what it fouls.</summary>
     public static bool IsPast(FoulingLimit limit, double value) => value <= limit.Limit;
+
+    private static (Fault[], IReadOnlyList<Hypothesis>, double[]) PriorOf(Catalogue catalogue)
+    {
+        Fault[] discrete = [.. catalogue.Faults.Where(f => f.Fouling is null)];
+        var hypotheses = Hypothesis.All(discrete, [.. catalogue.Faults.Where(f => f.Fouling is not null)], isService: false);
+        return (discrete, hypotheses, [.. hypotheses.Select(h => Math.Exp(h.LnPrior))]);
+    }
 
     private static double Kept(IEnumerable<Fault> present, Dictionary<Parameter, double> restriction, Catalogue catalogue)
     {

@@ -46,7 +46,7 @@ internal sealed class Instruments(string key, double mismatch)
             Measure.Voltage => value * Math.Exp(chance.Normal(0, 0.012)) + chance.Normal(0, Math.Min(1, 0.05 * Math.Abs(value))),
             Measure.Current => Math.Max(value * Math.Exp(place.Normal(0, 0.08) + chance.Normal(0, 0.03)) + chance.Normal(0, 0.02), 0),
             Measure.Resistance => double.IsFinite(value) ? Math.Max(value * Math.Exp(place.Normal(0, 0.1)) + chance.Normal(0, 0.3), 0) : value,
-            Measure.Duration or Measure.Flow => value * Math.Exp(chance.Normal(0, 0.05)),
+            Measure.Duration or Measure.Flow or Measure.Capacitance => value * Math.Exp(chance.Normal(0, 0.05)),
         };
     }
 

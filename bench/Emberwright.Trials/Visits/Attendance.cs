@@ -1,6 +1,7 @@
 // What does each thing done on a visit cost, and what does it change?
 // Equations: look or measurement (minutes + 1 turning to it + 1 unplugging where needed + 4 opening panels, once + 20 lighting a fire,
-//            once an epoch)·rate + its own cost; remedy (minutes + 2 proving)·rate + part + 90 where the part is not on the van;
+//            once an epoch)·rate + its own cost; remedy minutes·rate + part + 90 where the part is not on the van; seeing whether it runs
+//            2 minutes;
 //            making safe 10 minutes, once, before panels are opened.
 // Symbols: rate cost of a minute.
 // Validity: every policy pays by the same rules.
@@ -98,17 +99,18 @@ internal sealed class Attendance
     public void Do(WorkAction action, Remedy? remedy = null)
     {
         var minutes = remedy?.Minutes ?? action.Minutes;
-        Cost += (minutes + Tariff.ProveMinutes) * Tariff.PerMinute + (remedy?.PartCost ?? action.PartCost);
+        Cost += minutes * Tariff.PerMinute + (remedy?.PartCost ?? action.PartCost);
         var onVan = remedy?.OnVan ?? OnVan(action);
         if (action.Kind == RemedyKind.Replace && !Stove.Always($"van {action.Id}").Happens(onVan)) Cost += Tariff.SecondTrip;
         if (action.Kind == RemedyKind.Replace && !Stove.Faults.Any(f => action.Cures.Contains(f.Id))) GoodPartsReplaced++;
         Change(action);
     }
 
-    /// <summary>Starts it to see whether it now runs.</summary>
+    /// <summary>Starts it to see whether it now runs, and notes what is seen; nobody is told wrongly.</summary>
     public bool Prove()
     {
         Cost += Tariff.ProveMinutes * Tariff.PerMinute;
+        Evidence.Add(new SignEvidence(Id(), Stove.Epoch, Rules.RunsNow, Works ? "runs" : "same"));
         return Works;
     }
 

@@ -3,8 +3,7 @@ using Emberwright.Diagnosis.Checks;
 namespace Emberwright.Trials.Visits;
 
 /// <summary>
-/// The fixed fault chart, step by step. It is given what it would not have: each step finds its fault whenever it is there,
-/// and each start says without error whether the stove now runs.
+/// The fixed fault chart, step by step. It is given what it would not have: each step finds its fault whenever it is there.
 /// </summary>
 internal static class ChartPolicy
 {

@@ -25,7 +25,7 @@ internal static class CleanThenSwapPolicy
             if (catalogue.Action(ActionList.CureOf(fault.Id)) is not { } cure || !done.Add(cure.Id)) continue;
             path.Add(cure.Id);
             visit.Do(cure, fault.Remedy);
-            if (visit.Works) return new Ending(true, false, null, path);
+            if (visit.Prove()) return new Ending(true, false, null, path);
         }
 
         return new Ending(false, false, null, path);

@@ -7,8 +7,7 @@ namespace Emberwright.Trials.Visits;
 
 /// <summary>
 /// Always the suspect with the greatest probability over cost of finding out: looks whether it is so, believes what the same
-/// diagnosis then says, mends it when it is more likely than not. It asks nothing that is not about that one suspect, and is
-/// told without error whether the stove runs.
+/// diagnosis then says, mends it when it is more likely than not. It asks nothing that is not about that one suspect.
 /// </summary>
 internal static class GreedyPolicy
 {
@@ -29,7 +28,8 @@ internal static class GreedyPolicy
             var best = beliefs.Suspects
                 .Where(s => s.Probability >= Least && !looked.Contains(s.Fault) && catalogue.Fault(s.Fault) is not null)
                 .Select(s => (Fault: catalogue.Fault(s.Fault)!, s.Probability, Check: Confirmation.Of(catalogue.Fault(s.Fault)!, catalogue)))
-                .MaxBy(s => s.Probability / Cost(visit, s.Fault, s.Check));
+                .Select(s => (s.Fault, s.Check, Ratio: s.Probability / Cost(visit, s.Fault, s.Check)))
+                .OrderByDescending(s => s.Ratio).FirstOrDefault();
             if (best.Fault is null) break;
             looked.Add(best.Fault.Id);
             path.Add(best.Check?.Id ?? best.Fault.Id);
@@ -43,7 +43,7 @@ internal static class GreedyPolicy
             if (catalogue.Action(ActionList.CureOf(best.Fault.Id)) is not { } cure) continue;
             path.Add(cure.Id);
             visit.Do(cure, best.Fault.Remedy);
-            if (visit.Works) return new Ending(true, false, Among(beliefs, visit), path);
+            if (visit.Prove()) return new Ending(true, false, Among(beliefs, visit), path);
             beliefs = Believe(visit);
         }
 

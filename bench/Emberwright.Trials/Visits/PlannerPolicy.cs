@@ -8,7 +8,8 @@ namespace Emberwright.Trials.Visits;
 
 /// <summary>
 /// Does what the planner recommends: questions on the telephone first, then on site until it recommends nothing more. Where a
-/// safety stop stands it does what finds its cause, and what releases it once something has been mended.
+/// safety stop stands it does what finds its cause, and what releases it once something has been mended. After everything that
+/// changes the stove it is started, as by the other policies, and the visit ends when it runs and no stop stands.
 /// </summary>
 internal static class PlannerPolicy
 {
@@ -34,15 +35,32 @@ internal static class PlannerPolicy
                 var next = _planner.Next(posterior, new Situation(visit.Evidence, beliefs.Stops, OnSite: true, visit.MadeSafe));
                 if (beliefs.Stops.Count == 0 && next.Best is null) return End(beliefs, believed: true, stopped: false);
                 var choice = new[] { next.Best }.Concat(next.Alternatives).OfType<RecommendedCheck>()
-                    .FirstOrDefault(c => Can(c.Check) && !_vain.Contains((c.Check, visit.Stove.Epoch)))?.Check;
-                if (beliefs.Stops.Count > 0 && (choice is null || visit.Works)) choice = Releasing(beliefs.Stops[0]);
+                    .FirstOrDefault(c => c.Check != Rules.TestRun && Can(c.Check) && !_vain.Contains((c.Check, visit.Stove.Epoch)))?.Check;
+                if (beliefs.Stops.Count > 0 && choice is null) choice = Releasing(beliefs.Stops[0]);
                 if (choice is null) return End(beliefs, believed: false, beliefs.Stops.Count > 0);
                 _path.Add(choice);
+                var epoch = visit.Stove.Epoch;
                 Do(choice);
+                if (visit.Stove.Epoch > epoch && visit.Prove() && Proved() is { } ending) return ending;
             }
 
             var last = Believe().Beliefs;
             return End(last, believed: false, last.Stops.Count > 0);
+        }
+
+        // It runs: what is left is to release the stops that stand.
+        private Ending? Proved()
+        {
+            for (var proofs = 0; proofs < 4; proofs++)
+            {
+                var beliefs = Believe().Beliefs;
+                if (beliefs.Stops.Count == 0) return End(beliefs, believed: true, stopped: false);
+                if (Releasing(beliefs.Stops[0]) is not { } release) return null;
+                _path.Add(release);
+                Do(release);
+            }
+
+            return null;
         }
 
         private void Call()

@@ -16,7 +16,7 @@ internal static class VisitTable
         void Line(FormattableString line) => text.AppendLine(line.ToString(CultureInfo.InvariantCulture));
         Line($"# Visits to hidden stoves");
         Line($"");
-        Line($"{rows.Count} hidden stoves with one to three faults ({string.Join(", ", rows.GroupBy(r => r.Pattern).Select(g => $"{g.Key} {g.Count()}"))}), each visited by every policy. The customer is vague. All pay by the same rules; a stove left uncured without a stop costs {VisitTrial.ComingAgain:0} and another trip. Chart, swapping and greedy are told without error whether the stove now runs, and every step of the chart finds its fault whenever it is there; the planner sees only what a technician sees.");
+        Line($"{rows.Count} hidden stoves with one to three faults ({string.Join(", ", rows.GroupBy(r => r.Pattern).Select(g => $"{g.Key} {g.Count()}"))}), each visited by every policy. The customer is vague. All pay by the same rules; a stove left uncured without a stop costs {VisitTrial.ComingAgain:0} and another trip. After every change each policy starts the stove and is told without error whether it now runs. Every step of the chart finds its fault whenever it is there; planner and greedy see only what a technician sees.");
         Line($"");
         Table(rows);
         if (rows.Count > 0)
