@@ -1,6 +1,6 @@
 // Question: how does carbon monoxide in the flue gas go with the air supply of a pellet fire?
 // Equation (empirical): CO = CO_min·exp(((x − x_min)/w)²), x O2 of dry flue gas in percent, w_rich below x_min, w_lean above.
-// Symbols: CO ppm, dry, undiluted; x_min 11.5 % O2; w_rich 3.0, w_lean 4.0 points of O2; CO_min 100 ppm.
+// Symbols: CO ppm, dry, undiluted; x_min 10.5 % O2; w_rich 2.2, w_lean 4.4 points of O2; CO_min 100 ppm.
 // Validity: x 4 … 19 %; beyond, the value at the end is held and the slope is 0. The level is uncertain by a factor of 2.5
 //   (one standard deviation) between stoves and days; only shape and side of the minimum carry meaning.
 // Assumptions: too little air burns badly for want of oxygen, too much for want of temperature: a U with its minimum near
@@ -28,7 +28,7 @@ public sealed record CarbonMonoxideCurve(double LeastPpm, double OxygenAtLeastPe
     public const double LogUncertainty = 0.92;
 
     /// <summary>A pellet stove in order.</summary>
-    public static CarbonMonoxideCurve PelletStove { get; } = new(100, 11.5, 3.0, 4.0);
+    public static CarbonMonoxideCurve PelletStove { get; } = new(100, 10.5, 2.2, 4.4);
 
     /// <summary>ln of CO in ppm dry.</summary>
     /// <param name="oxygenDry">O2 in dry flue gas, volume share.</param>

@@ -60,8 +60,8 @@ public class RoomCarbonMonoxideTests
     {
         var curve = CarbonMonoxideCurve.PelletStove;
 
-        Assert.Equal(Math.E * curve.LeastPpm, curve.Ppm(0.115 - 0.03), 1e-6);
-        Assert.Equal(Math.E * curve.LeastPpm, curve.Ppm(0.115 + 0.04), 1e-6);
+        Assert.Equal(Math.E * curve.LeastPpm, curve.Ppm(0.105 - 0.022), 1e-6);
+        Assert.Equal(Math.E * curve.LeastPpm, curve.Ppm(0.105 + 0.044), 1e-6);
     }
 
     [Fact]

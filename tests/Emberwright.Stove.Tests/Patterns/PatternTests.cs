@@ -82,37 +82,6 @@ public class PatternTests
 
     [Theory]
     [MemberData(nameof(Ids))]
-    public void Nominal_readings_lie_in_the_patterns_own_ratings(string id)
-    {
-        foreach (var rating in PatternLibrary.Find(id)!.Ratings)
-        {
-            var (measure, place, condition) = rating.Observable;
-            var value = Solve(id, condition).Value(measure, place);
-            Assert.True(value >= rating.Low - 1 && value <= rating.High + 1, $"{id} {rating.Observable}: {value:F1} outside {rating.Low} to {rating.High}");
-        }
-    }
-
-    [Theory]
-    [MemberData(nameof(Ids))]
-    public void Nominal_readings_lie_in_the_ranges_of_the_trade(string id)
-    {
-        var high = Solve(id, Condition.HighBurn);
-        var low = Solve(id, Condition.LowBurn);
-
-        Assert.InRange(high.Value(Measure.Pressure, Places.Firebox), -62, -8);
-        Assert.InRange(low.Value(Measure.Pressure, Places.Firebox), -25, -8);
-        Assert.InRange(high.Value(Measure.Oxygen, Places.Flue), 8, 14);
-        Assert.InRange(low.Value(Measure.Oxygen, Places.Flue), 13, 18);
-        Assert.InRange(high.Value(Measure.CarbonDioxide, Places.Flue), 6, 12);
-        Assert.InRange(high.Value(Measure.CarbonMonoxide, Places.Flue), 80, 400);
-        Assert.InRange(low.Value(Measure.CarbonMonoxide, Places.Flue), 100, 1500);
-        Assert.InRange(high.Value(Measure.Temperature, Places.Collar), 120, 230);
-        Assert.InRange(low.Value(Measure.Temperature, Places.Collar), 65, 140);
-        Assert.InRange(high.Value(Measure.Feed, Places.Feed), 0.4, 3.3);
-    }
-
-    [Theory]
-    [MemberData(nameof(Ids))]
     public void A_pattern_is_complete(string id)
     {
         var pattern = PatternLibrary.Find(id)!;
