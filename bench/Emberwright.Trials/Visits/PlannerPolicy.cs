@@ -16,6 +16,9 @@ internal static class PlannerPolicy
     private const int MostQuestions = 8;
     private const int Most = 40;
 
+    /// <summary>Told of each step's beliefs and recommendation; for looking into one visit.</summary>
+    public static Action<Beliefs, NextCheck>? Trace { get; set; }
+
     /// <summary>Attends.</summary>
     public static Ending Go(Attendance visit) => new Course(visit).Go();
 
@@ -25,6 +28,8 @@ internal static class PlannerPolicy
         private readonly Planner _planner = new(visit.Stove.Catalogue, visit.Tariff);
         private readonly List<string> _path = [];
         private readonly HashSet<(string, int)> _vain = [];
+        private (Beliefs, Posterior) _beliefs;
+        private int _known = -1;
 
         public Ending Go()
         {
@@ -33,6 +38,7 @@ internal static class PlannerPolicy
             {
                 var (beliefs, posterior) = Believe();
                 var next = _planner.Next(posterior, new Situation(visit.Evidence, beliefs.Stops, OnSite: true, visit.MadeSafe));
+                Trace?.Invoke(beliefs, next);
                 if (beliefs.Stops.Count == 0 && next.Best is null) return End(beliefs, believed: true, stopped: false);
                 var choice = new[] { next.Best }.Concat(next.Alternatives).OfType<RecommendedCheck>()
                     .FirstOrDefault(c => c.Check != Rules.TestRun && Can(c.Check) && !_vain.Contains((c.Check, visit.Stove.Epoch)))?.Check;
@@ -115,8 +121,14 @@ internal static class PlannerPolicy
 
         private (Beliefs Beliefs, Posterior Posterior) Believe()
         {
-            var progress = Diagnose.Brief(visit.Stove.Case, visit.Evidence, _catalogue);
-            return (progress.Beliefs!, progress.Posterior!);
+            if (_known != visit.Evidence.Count)
+            {
+                _known = visit.Evidence.Count;
+                var progress = Diagnose.Brief(visit.Stove.Case, visit.Evidence, _catalogue);
+                _beliefs = (progress.Beliefs!, progress.Posterior!);
+            }
+
+            return _beliefs;
         }
 
         private Ending End(Beliefs beliefs, bool believed, bool stopped) => new(

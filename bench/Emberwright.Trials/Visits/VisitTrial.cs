@@ -20,13 +20,17 @@ internal static class VisitTrial
     ];
 
     /// <summary>Runs one stove: one to three faults, none of them unlisted, that somebody complains of.</summary>
-    public static VisitRow Run(Pattern pattern, int seed, int index)
+    /// <param name="pattern">Pattern.</param>
+    /// <param name="seed">Seed of the trial.</param>
+    /// <param name="index">Number of the stove.</param>
+    /// <param name="only">Name of one policy; null sends all.</param>
+    public static VisitRow Run(Pattern pattern, int seed, int index, string? only = null)
     {
         var watch = Stopwatch.StartNew();
         var stove = Draw(pattern, seed, index);
         var complaint = new Examination(stove).Complaint();
         string[] truth = [.. stove.Faults.Select(f => f.Id)];
-        var outcomes = Policies.Select(p => One(p.Name, p.Go, new Attendance(stove.Copy(), Tariff.Default))).ToArray();
+        var outcomes = Policies.Where(p => only is null || p.Name == only).Select(p => One(p.Name, p.Go, new Attendance(stove.Copy(), Tariff.Default))).ToArray();
         return new VisitRow(pattern.Id, seed, index, truth, complaint, outcomes, Math.Round(watch.Elapsed.TotalSeconds, 3));
     }
 
