@@ -21,8 +21,11 @@ public sealed class Screen(IJSRuntime js)
     public async Task HandOver(string name, string mediaType, byte[] bytes) =>
         await (await module.Value).InvokeVoidAsync("handOver", name, mediaType, bytes);
 
-    /// <summary>The photo just taken, small enough to keep, as JPEG; null when none was.</summary>
-    public async Task<byte[]?> TakeIn(ElementReference input) => await (await module.Value).InvokeAsync<byte[]?>("takeIn", input);
+    /// <summary>The photo just taken, upright and small enough to keep; null when none was.</summary>
+    /// <param name="input">The file input.</param>
+    /// <param name="withPlace">True to read where it was taken; the picture itself never holds that.</param>
+    public async Task<TakenPhoto?> TakeIn(ElementReference input, bool withPlace) =>
+        await (await module.Value).InvokeAsync<TakenPhoto?>("takeIn", input, withPlace);
 
     /// <summary>Opens the browser's print dialog.</summary>
     public async Task Print() => await js.InvokeVoidAsync("print");
@@ -31,3 +34,8 @@ public sealed class Screen(IJSRuntime js)
     public async Task<IJSObjectReference> WatchSteps<T>(IEnumerable<string> ids, DotNetObjectReference<T> listener) where T : class =>
         await (await module.Value).InvokeAsync<IJSObjectReference>("watchSteps", ids.ToArray(), listener);
 }
+
+/// <summary>A photo as it is kept.</summary>
+/// <param name="Bytes">JPEG.</param>
+/// <param name="Place">Latitude and longitude, degrees; null when not wanted or not known.</param>
+public sealed record TakenPhoto(byte[] Bytes, string? Place);

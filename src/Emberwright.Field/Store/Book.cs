@@ -1,6 +1,7 @@
 using System.Reflection;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
+using Microsoft.JSInterop;
 
 namespace Emberwright.Field.Store;
 
@@ -38,6 +39,7 @@ public sealed class BookVisit(VisitJournal journal, bool demo, IReadOnlyList<Pro
 public sealed class Book(JournalStore store, Preferences preferences, TimeProvider time)
 {
     private const string Unnamed = "unnamed";
+    private const int MostTries = 20;
     private readonly Dictionary<string, BookVisit> visits = [];
 
     /// <summary>Raised after any visit changed.</summary>
@@ -49,32 +51,65 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
     /// <summary>The visit of an id, or null.</summary>
     public BookVisit? Find(string id) => visits.GetValueOrDefault(id);
 
+    /// <summary>True when the browser has cleared what this phone once held.</summary>
+    public bool WasCleared { get; private set; }
+
     /// <summary>Reads the store; on the very first start lays out the demo firm.</summary>
     public async Task Load()
     {
-        foreach (var kept in await store.Visits())
-        {
-            var file = VisitFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""]));
-            visits[kept.Visit] = new(file.Journal, kept.Demo, file.Problems);
-        }
-        if (preferences.DemoSeen) return;
+        WasCleared = await store.WasCleared();
+        foreach (var kept in await store.Visits()) Take(kept);
+        await store.Follow(DotNetObjectReference.Create(this));
+        if (preferences.DemoSeen || WasCleared) return;
         await LayOutDemo();
         await preferences.SawDemo();
+    }
+
+    /// <summary>Called by the store when another tab has written to a visit.</summary>
+    [JSInvokable]
+    public async Task Written(string visit)
+    {
+        if (await store.Visit(visit) is not { } kept) return;
+        Take(kept);
+        Changed?.Invoke();
     }
 
     /// <summary>Writes entries, now and after everything the visit holds: all of them or none.</summary>
     public async Task<IReadOnlyList<Entry>> Write(string visit, params IReadOnlyList<EntryBody> bodies)
     {
-        var journal = visits[visit].Journal;
-        var written = new List<Entry>();
-        foreach (var body in bodies)
+        for (var tries = 0; tries < MostTries; tries++)
         {
-            written.Add(Factory().Make(journal, body));
-            journal = journal.Append(written[^1]);
+            var journal = visits[visit].Journal;
+            var written = new List<Entry>();
+            foreach (var body in bodies)
+            {
+                written.Add(Factory().Make(journal, body));
+                journal = journal.Append(written[^1]);
+            }
+            if (await Add(visit, written)) return written;
         }
-        await store.Append(visit, written);
-        Set(visits[visit].With(written.Aggregate(visits[visit].Journal, (all, entry) => all.Append(entry))));
-        return written;
+        throw Busy();
+    }
+
+    private static JSException Busy() => new("Another tab writes to this visit all the time. Close it.");
+
+    // False when another tab was quicker; what it wrote is read in then.
+    private async Task<bool> Add(string visit, IReadOnlyList<Entry> entries)
+    {
+        var held = visits[visit];
+        if (!await store.Append(visit, entries, held.Journal.Entries.Count))
+        {
+            await Written(visit);
+            return false;
+        }
+        Set(visits[visit].With(entries.Aggregate(visits[visit].Journal, (all, entry) => all.Append(entry))));
+        return true;
+    }
+
+    private void Take(KeptVisit kept)
+    {
+        var file = VisitFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""]));
+        visits[kept.Visit] = new(file.Journal, kept.Demo, file.Problems);
     }
 
     /// <summary>What takes an entry back: a correction that withdraws it. The entry stays in the journal, struck through.</summary>
@@ -124,14 +159,17 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
     private async Task<BookVisit> TakeIn(VisitFile file, bool demo)
     {
         var id = file.Journal.Header.Visit;
-        if (Find(id) is not { } held)
+        if (Find(id) is null)
         {
             await store.Begin(file.Journal, demo);
             return Set(new(file.Journal, demo, file.Problems));
         }
-        var merged = held.Journal.Merge(file.Journal);
-        await store.Append(id, [.. merged.Entries.Except(held.Journal.Entries)]);
-        return Set(held.With(merged, file.Problems));
+        for (var tries = 0; tries < MostTries; tries++)
+        {
+            var merged = Find(id)!.Journal.Merge(file.Journal);
+            if (await Add(id, [.. merged.Entries.Except(Find(id)!.Journal.Entries)])) return Set(Find(id)!.With(merged, file.Problems));
+        }
+        throw Busy();
     }
 
     private BookVisit Set(BookVisit visit)

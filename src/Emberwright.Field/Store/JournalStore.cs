@@ -34,8 +34,19 @@ public sealed class JournalStore(IJSRuntime js)
     public Task Begin(VisitJournal journal, bool demo) =>
         Do("begin", journal.Header.Visit, journal.Header.Line, Hashes(journal.Entries), Lines(journal.Entries), demo);
 
-    /// <summary>Adds entries to a journal, all or none.</summary>
-    public Task Append(string visit, IReadOnlyList<Entry> entries) => Do("append", visit, Hashes(entries), Lines(entries));
+    /// <summary>Adds entries to a journal of which so many are known here: all or none.</summary>
+    /// <returns>False when another tab has written meanwhile, and nothing was added.</returns>
+    public Task<bool> Append(string visit, IReadOnlyList<Entry> entries, int known) => Ask<bool>("append", visit, Hashes(entries), Lines(entries), known);
+
+    /// <summary>One visit as it lies in the store, or null.</summary>
+    public async Task<KeptVisit?> Visit(string id) =>
+        await Ask<string?>("visit", id) is { } kept ? JsonSerializer.Deserialize(kept, StoreJson.Default.KeptVisit) : null;
+
+    /// <summary>Calls the book's <c>Written</c> with the id of each visit that another tab writes to.</summary>
+    public Task Follow(DotNetObjectReference<Book> book) => Do("follow", book);
+
+    /// <summary>True when this phone held visits once and its store is empty now.</summary>
+    public Task<bool> WasCleared() => Ask<bool>("wasCleared");
 
     /// <summary>Removes the visits that came with the app.</summary>
     public Task RemoveDemo() => Do("removeDemo");

@@ -21,12 +21,16 @@ public sealed class Preferences(JournalStore store)
     /// <summary>The instruments that travel with this phone; of each kind the last one named is taken.</summary>
     public IReadOnlyList<OwnInstrument> Instruments { get; private set; } = [];
 
+    /// <summary>True when a photo's caption tells where it was taken; the pictures themselves never do.</summary>
+    public bool KeepPlace { get; private set; }
+
     /// <summary>Reads what is kept; makes the device's id on first use.</summary>
     public async Task Load()
     {
         if (Enum.TryParse<UnitSystem>(await store.Setting("units"), out var units)) Units = units;
         Author = await store.Setting("author") ?? "";
         if (await store.Setting("instruments") is { } own) Instruments = JsonSerializer.Deserialize(own, StoreJson.Default.IReadOnlyListOwnInstrument) ?? [];
+        KeepPlace = await store.Setting("keep-place") == "yes";
         DemoSeen = await store.Setting("demo-seen") is not null;
         if (await store.Setting("device") is { } device) Device = device;
         else await store.KeepSetting("device", Device = Guid.CreateVersion7().ToString());
@@ -37,6 +41,9 @@ public sealed class Preferences(JournalStore store)
 
     /// <summary>Changes the technician's name.</summary>
     public Task Sign(string author) => store.KeepSetting("author", Author = author.Trim());
+
+    /// <summary>Chooses whether captions tell where a photo was taken.</summary>
+    public Task TellPlace(bool tell) => store.KeepSetting("keep-place", (KeepPlace = tell) ? "yes" : "no");
 
     /// <summary>Adds an instrument, in the place of one of the same name.</summary>
     public Task Carry(OwnInstrument instrument) => Keep([.. Instruments.Where(one => one.Name != instrument.Name), instrument]);

@@ -11,9 +11,23 @@ namespace Emberwright.Field.Visiting;
 /// The visit being worked on: what it comes to, what the engine concludes, and the last step for taking back.
 /// It stays the same while one moves between the visit's pages.
 /// </summary>
-public sealed class Bench(Book book, ILogger<Bench> log) : IDisposable
+public sealed class Bench : IDisposable
 {
+    private readonly Book book;
+    private readonly ILogger<Bench> log;
     private CancellationTokenSource thinking = new();
+
+    /// <summary>Sets up the bench; what other tabs write to its visit is taken in at once.</summary>
+    public Bench(Book book, ILogger<Bench> log)
+    {
+        (this.book, this.log) = (book, log);
+        book.Changed += Follow;
+    }
+
+    private void Follow()
+    {
+        if (Visit is not null && book.Find(Visit.Id) is { } held && !ReferenceEquals(held.Journal, Visit.Journal)) Fold(held);
+    }
 
     /// <summary>Raised when the visit or what is concluded from it changed.</summary>
     public event Action? Changed;
@@ -110,8 +124,11 @@ public sealed class Bench(Book book, ILogger<Bench> log) : IDisposable
 
     private void Fold(BookVisit held)
     {
-        Visit = held.Visit;
-        _ = Conclude(Visit);
+        if (!ReferenceEquals(Visit, held.Visit))
+        {
+            Visit = held.Visit;
+            _ = Conclude(Visit);
+        }
         Changed?.Invoke();
     }
 
@@ -158,5 +175,9 @@ public sealed class Bench(Book book, ILogger<Bench> log) : IDisposable
     }
 
     /// <summary>Stops the engine.</summary>
-    public void Dispose() => thinking.Dispose();
+    public void Dispose()
+    {
+        book.Changed -= Follow;
+        thinking.Dispose();
+    }
 }

@@ -41,13 +41,23 @@ internal static class ProofRequirements
     private static IEnumerable<Finding> Proved(SignOffFacts facts, Proof[] proofs)
     {
         foreach (var proof in proofs)
-            switch (facts.Visit.Of<ProofBody>().LastOrDefault(p => p.Body.Proof == proof)?.Body.Outcome)
+            switch (facts.Visit.Of<ProofBody>().LastOrDefault(p => p.Body.Proof == proof && p.Epoch >= Since(facts, proof))?.Body.Outcome)
             {
+                case null when facts.Has<ProofBody>(p => p.Proof == proof): yield return Lacks($"Again, for work was done since: {Ask(proof)}"); break;
                 case null: yield return Lacks(Ask(proof)); break;
                 case ProofOutcome.Failed: yield return Lacks($"Failed: {Ask(proof)}"); break;
+                case ProofOutcome.NotFitted when proof is Proof.SmokePencil or Proof.ShutdownRunOn: yield return Lacks($"Every stove has it: {Ask(proof)}"); break;
                 case ProofOutcome.Passed or ProofOutcome.NotFitted: break;
             }
     }
+
+    // A proof holds for the work before it, not for joints opened or switches touched afterwards.
+    private static int Since(SignOffFacts facts, Proof proof) => proof switch
+    {
+        Proof.SmokePencil => facts.LastWork(Area.CombustionBlower, Area.Vent),
+        Proof.HoseOff or Proof.LidOpen or Proof.DoorOpen => facts.LastWork(Area.Interlocks, Area.Electrical),
+        Proof.ShutdownRunOn => facts.LastWork(Area.Electrical),
+    };
 
     private static string Ask(Proof proof) => proof switch
     {
@@ -62,6 +72,8 @@ internal static class ProofRequirements
     {
         var read = RoomCo(facts).LastOrDefault(r => r.Body.Condition.Fire == FireState.High && r.Body.After?.Si >= TestFireS);
         if (read is null) return [Lacks("Measure CO in the room after at least 30 min on high.")];
+        if (read.Epoch < facts.LastWork(Area.CombustionBlower, Area.Vent, Area.AshPassages, Area.Seals))
+            return [Lacks("Measure CO in the room again after at least 30 min on high: joints were opened since.")];
         if (read.Body.Si > RisePpm) return [Lacks($"CO in the room rose to {read.Body.Written} while burning: exhaust leaks. Stop, ventilate, find the leak.")];
         return Unless(facts.Instrument(read.Body.Instrument) is { ZeroedOutdoors: true }, "Zero the CO meter outdoors and record it.");
     }

@@ -8,6 +8,12 @@ namespace Emberwright.Visits.SigningOff;
 /// <summary>What concerns readings as found and as left, and the instruments they were read with.</summary>
 internal static class ReadingRequirements
 {
+    // What wind of 4 m/s on a wall comes to, Cp·ρ·V²/2 with Cp 0.8; from memory.
+    private const double WeatherPa = 8;
+
+    // A field gauge's share of its reading; common practice, no source.
+    private const double InstrumentShare = 0.03;
+
     /// <summary>Place of the pressure at which the vacuum switch opens, tried with a hand pump.</summary>
     public const string SwitchOpens = "switch-opens";
 
@@ -17,9 +23,7 @@ internal static class ReadingRequirements
     public static Requirement AsFound { get; } = new("as-found", Section.AsFound, facts => Unless(
         facts.Visit.AsFound.Any(r => r.Body.Measure == Measure.Pressure), "Record at least one pressure as found, before any work."));
 
-    public static Requirement AsLeft { get; } = new("as-left", Section.AsLeft, facts => Unless(
-        facts.Visit.LeftWith.Any(r => r.Body is { Measure: Measure.Pressure } body && body.Condition == Condition.FanOnly),
-        "Record a pressure as left, fan only, cold."));
+    public static Requirement AsLeft { get; } = new("as-left", Section.AsLeft, Left);
 
     public static Requirement FlueAsLeft { get; } = new("flue-as-left", Section.AsLeft, facts => Unless(
         facts.Visit.LeftWith.Any(r => r.Body.Measure is Measure.Oxygen or Measure.CarbonDioxide && r.Body.Condition.Fire == FireState.High),
@@ -33,12 +37,21 @@ internal static class ReadingRequirements
     public static Requirement InstrumentsInDate { get; } = new("instruments", Section.AsLeft, facts =>
         facts.Visit.LeftWith.Select(r => r.Body.Instrument).Distinct().SelectMany(name => InDate(facts, name)));
 
+    private static IEnumerable<Finding> Left(SignOffFacts facts)
+    {
+        var left = facts.Visit.LeftWith.Where(r => r.Body is { Measure: Measure.Pressure } body && body.Condition == Condition.FanOnly).ToArray();
+        if (left.Length == 0) return [Lacks("Record a pressure as left, fan only, cold.")];
+        return Unless(
+            left.Any(r => r.Epoch >= facts.LastWork(Area.CombustionBlower, Area.AshPassages, Area.Vent, Area.BurnPot, Area.Seals)),
+            "Read a pressure as left again, fan only, cold: the air path was worked on since.");
+    }
+
     private static IEnumerable<Finding> Explained(SignOffFacts facts, Reading reading, double low, double high)
     {
         var found = $"{SignOffFacts.Said(reading)}: {reading.Body.Written} where {Shown(low, reading.Body)} to {Shown(high, reading.Body)} is healthy";
         if (ExplanationOf(facts, reading) is not { } why)
             return [Lacks($"{found}. Cure it, or give a cause and a consequence from the list; other words explain nothing.")];
-        return Supported(facts, why) is { } lack ? [Lacks($"{found}. {lack}")] : [Limits($"{found}: {Words(why.Cause!.Value)}; {Words(why.Consequence!.Value)}.")];
+        return (Supported(facts, why) ?? Overstated(reading.Body, why, low, high)) is { } lack ? [Lacks($"{found}. {lack}")] : [Limits($"{found}: {Words(why.Cause!.Value)}; {Words(why.Consequence!.Value)}.")];
     }
 
     private static ExplanationBody? ExplanationOf(SignOffFacts facts, Reading reading) =>
@@ -52,6 +65,20 @@ internal static class ReadingRequirements
         {
             Cause.WorkRefused when !facts.RefusedInWriting(null) => "Record the owner's written refusal of the work.",
             Cause.WorkRefused or Cause.PartOnOrder when !returning => "Set the date of return.",
+            _ => null,
+        };
+    }
+
+    // Wind and cold move a pressure by a few pascals and nothing else; an instrument hides no more than its last digits.
+    private static string? Overstated(ReadingBody reading, ExplanationBody why, double low, double high)
+    {
+        var miss = Math.Max(low - reading.Si, reading.Si - high);
+        var digit = Quantity.Of(1, reading.Measure).Unit == reading.Value.Unit ? reading.Step
+            : Math.Abs(new Quantity(reading.Step, reading.Value.Unit).In(reading.Measure) - new Quantity(0, reading.Value.Unit).In(reading.Measure));
+        return why.Cause switch
+        {
+            Cause.WeatherToday when reading.Measure != Measure.Pressure || miss > WeatherPa => "The day's weather cannot do that much.",
+            Cause.InstrumentLimit when miss > Math.Max(2 * digit, InstrumentShare * Math.Abs(reading.Si)) => "It misses by more than the instrument's own limit.",
             _ => null,
         };
     }

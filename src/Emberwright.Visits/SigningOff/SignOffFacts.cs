@@ -26,6 +26,15 @@ internal sealed class SignOffFacts(Visit visit, IReadOnlyList<Comparison> compar
 
     public bool Has<T>() where T : EntryBody => visit.Of<T>().Any();
 
+    /// <summary>Epoch of the last work done in any of these areas; 0 when none was. What proves that work comes in it or later.</summary>
+    public int LastWork(params ReadOnlySpan<Area> areas)
+    {
+        var last = 0;
+        foreach (var fact in visit.Of<ActionBody>())
+            if (fact.Body is { Done: true, Area: { } area } && areas.Contains(area)) last = fact.Epoch;
+        return last;
+    }
+
     /// <summary>The last pressure the stove was left with at a place, fan only.</summary>
     public Reading? LeftFanOnly(string place) =>
         visit.LeftWith.LastOrDefault(r => r.Body.Observable == new Observable(Measure.Pressure, place, Condition.FanOnly));

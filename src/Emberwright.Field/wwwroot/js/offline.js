@@ -4,3 +4,8 @@ if ('serviceWorker' in navigator) {
         .register(new URL('service-worker.js', document.baseURI), { updateViaCache: 'none' })
         .catch(reason => console.info('The app is not kept for use without a network:', reason.message));
 }
+
+// A newer version takes over for the next start. What is on the screen goes on as it is: all of it is loaded already.
+if (navigator.serviceWorker?.controller) {
+    navigator.serviceWorker.addEventListener('controllerchange', () => { document.getElementById('newer').hidden = false; }, { once: true });
+}

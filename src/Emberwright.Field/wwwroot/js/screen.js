@@ -34,16 +34,24 @@ export function goTo(id) {
     heading.focus({ preventScroll: true });
 }
 
-/** A photo made small enough to keep: the longer side at most 1600 px, as JPEG. */
-export async function takeIn(input) {
+/**
+ * A photo made small enough to keep: turned upright, the longer side at most 1600 px, as JPEG. Drawing it anew leaves
+ * everything else behind that the camera wrote, the place above all; that is handed back beside it only where wanted.
+ */
+export async function takeIn(input, withPlace) {
     const file = input.files[0];
     if (!file) return null;
-    const picture = await createImageBitmap(file, { imageOrientation: 'from-image' });
-    const scale = Math.min(1, 1600 / Math.max(picture.width, picture.height));
-    const canvas = new OffscreenCanvas(Math.round(picture.width * scale), Math.round(picture.height * scale));
-    canvas.getContext('2d').drawImage(picture, 0, 0, canvas.width, canvas.height);
-    input.value = '';
-    return new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.82 })).arrayBuffer());
+    try {
+        const picture = await createImageBitmap(file, { imageOrientation: 'from-image' });
+        const scale = Math.min(1, 1600 / Math.max(picture.width, picture.height));
+        const canvas = new OffscreenCanvas(Math.round(picture.width * scale), Math.round(picture.height * scale));
+        canvas.getContext('2d').drawImage(picture, 0, 0, canvas.width, canvas.height);
+        picture.close();
+        const bytes = new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.82 })).arrayBuffer());
+        return { bytes, place: withPlace ? (await import('./place.js')).placeOf(await file.arrayBuffer()) : null };
+    } finally {
+        input.value = '';
+    }
 }
 
 /** Tells .NET which step of the visit lies at the top of the screen. */

@@ -6,9 +6,17 @@
 // resolve, and only then may a screen say "saved". A picture is written in a first transaction, the entry that
 // names it in a second, so that no entry ever points at a picture that is not there.
 
-let opened;
+let opened, listener, gone = false;
+
+// Other tabs of the same phone hear of every write, and read it in.
+const channel = new BroadcastChannel('emberwright');
+channel.onmessage = event => listener?.invokeMethodAsync('Written', event.data);
+
+/** Tells .NET of what other tabs write. */
+export function follow(book) { listener = book; }
 
 function database() {
+    if (gone) return Promise.reject(new Error('The store is gone: the browser has cleared it.'));
     opened ??= new Promise((resolve, reject) => {
         const request = indexedDB.open('emberwright', 1);
         request.onupgradeneeded = () => {
@@ -24,6 +32,8 @@ function database() {
         request.onerror = () => reject(request.error);
         request.onsuccess = () => {
             request.result.onversionchange = () => { request.result.close(); opened = undefined; };
+            // Closed from outside: the browser has cleared its stores. Opening it anew would give an empty one that looks whole.
+            request.result.onclose = () => { gone = true; };
             resolve(request.result);
         };
     });
@@ -64,15 +74,37 @@ export function begin(visit, header, hashes, lines, demo) {
         transaction.objectStore('visits').add({ visit, header, demo });
         const store = transaction.objectStore('lines');
         hashes.forEach((hash, n) => store.add({ visit, hash, line: lines[n] }));
-    });
+    }).then(() => channel.postMessage(visit));
 }
 
-/** Adds lines to a journal; all of them or none. */
-export function append(visit, hashes, lines) {
-    return write(['lines'], transaction => {
-        const store = transaction.objectStore('lines');
-        hashes.forEach((hash, n) => store.add({ visit, hash, line: lines[n] }));
-    });
+/**
+ * Adds lines to a journal of which `known` lines were read; all of them or none. False, and nothing added, when another
+ * tab has written meanwhile: the caller reads those lines in and tries again.
+ */
+export async function append(visit, hashes, lines, known) {
+    let stale = false;
+    try {
+        await write(['lines'], transaction => {
+            const store = transaction.objectStore('lines');
+            store.index('visit').count(visit).onsuccess = event => {
+                if (event.target.result !== known) { stale = true; transaction.abort(); return; }
+                hashes.forEach((hash, n) => store.add({ visit, hash, line: lines[n] }));
+            };
+        });
+    } catch (reason) {
+        if (stale) return false;
+        throw reason;
+    }
+    channel.postMessage(visit);
+    return true;
+}
+
+/** One visit as it lies in the store, or null. */
+export async function visit(id) {
+    const kept = await read('visits', s => s.get(id));
+    if (!kept) return null;
+    const lines = await read('lines', s => s.index('visit').getAll(id));
+    return JSON.stringify({ ...kept, lines: lines.map(line => line.line) });
 }
 
 /** Removes the visits that came with the app. A visit begun by a person is never marked as demo. */
@@ -107,6 +139,20 @@ export async function picture(hash) {
 export async function pictureAddress(hash) {
     const kept = await read('pictures', s => s.get(hash));
     return kept ? URL.createObjectURL(kept.bytes) : null;
+}
+
+/**
+ * True when this phone held visits once and holds none now: the browser, or somebody, has cleared the store.
+ * The mark lies outside the store, so that it outlives it.
+ */
+export async function wasCleared() {
+    const held = (await read('visits', s => s.count())) > 0;
+    let before = false;
+    try {
+        before = localStorage.getItem('held') !== null;
+        if (held) localStorage.setItem('held', 'yes');
+    } catch { }
+    return before && !held;
 }
 
 export async function setting(name) {
