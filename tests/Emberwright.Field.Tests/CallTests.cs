@@ -107,7 +107,7 @@ public sealed class CallTests(Chromium chromium, Site site)
         await Expect(page.Locator("main .slot")).ToHaveCountAsync(3);
         await Expect(page.GetByText("It says next to nothing of:")).ToBeVisibleAsync();
         await phone.Picture("cold-test");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Add Firebox, fan only" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Add Firebox, fan only", Exact = true }).ClickAsync();
         await page.Type("0.09");
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Cold test in three states" })).ToBeVisibleAsync();
         await Expect(page.Locator("main .slot").First).ToContainTextAsync("read −0.09 inWC");

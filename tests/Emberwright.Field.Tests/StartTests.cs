@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 using Emberwright.Field.Tests.Running;
 using Microsoft.Playwright;
 using Xunit;
@@ -9,6 +10,9 @@ namespace Emberwright.Field.Tests;
 /// <summary>The app starts, and starts again with no network, however it was built and wherever it is served.</summary>
 public sealed class StartTests(Chromium chromium)
 {
+    // What a slow cellar's edge of signal can still fetch in a minute or so; a budget, not a measurement.
+    private const long MostBrotliBytes = 4_500_000;
+
     [Fact]
     public async Task Built()
     {
@@ -27,9 +31,53 @@ public sealed class StartTests(Chromium chromium)
             await StartsAt(host.Address + "/visit/new", "Take a call");
             await StartsWithAndWithoutNetwork(host.Address + "/", "due");
         }
+        Assert.InRange(BrotliBytes(folder), 1_000_000, MostBrotliBytes);
         await using (var files = await PlainFiles.Start(folder, "/tools/stove"))
+        {
             await StartsWithAndWithoutNetwork(files.Address, "firm");
+            await GoesOnWhileANewerVersionComes(files.Address, folder);
+        }
         Directory.Delete(folder, recursive: true);
+    }
+
+    // The size of the first load: what the browser fetches to start, as a host that compresses sends it.
+    private static long BrotliBytes(string folder)
+    {
+        var names = Regex.Matches(File.ReadAllText(Path.Combine(folder, "service-worker-assets.js")), "\"url\": \"([^\"]+)\"").Select(m => m.Groups[1].Value);
+        var bytes = names.Select(name => Path.Combine(folder, name)).Where(File.Exists)
+            .Sum(path => new FileInfo(File.Exists(path + ".br") ? path + ".br" : path).Length);
+        File.WriteAllText(Repo.Artifacts("size.txt"), $"{bytes} bytes\n");
+        return bytes;
+    }
+
+    // Another version is put on the host while a visit is half done: the visit goes on in the old one, and stands in the new one.
+    private async Task GoesOnWhileANewerVersionComes(string address, string folder)
+    {
+        await using var phone = await chromium.Phone();
+        var page = phone.Page;
+        await page.Book(address.TrimEnd('/'), "Service", "Half Done");
+        await page.WaitUntilConcluded();
+        await phone.WaitUntilKept();
+        await page.Locator("#safe .two button").ClickAsync();
+        await Expect(page.Locator("#safe .log li")).ToHaveCountAsync(1);
+
+        foreach (var (name, old, now) in new[] { ("service-worker-assets.js", "\"version\": \"", "\"version\": \"newer-"), ("service-worker.js", "// Keeps", "// Still keeps") })
+        {
+            var path = Path.Combine(folder, name);
+            var text = await File.ReadAllTextAsync(path);
+            Assert.Contains(old, text);
+            await File.WriteAllTextAsync(path, text.Replace(old, now));
+        }
+        await page.ReloadAsync();
+        await page.WaitUntilConcluded();
+        await page.EvaluateAsync("async () => { await (await navigator.serviceWorker.getRegistration()).update(); }");
+        await Expect(page.Locator("#newer")).ToBeVisibleAsync();
+        await page.Locator("#safe .two button").ClickAsync();
+        await Expect(page.Locator("#safe .log li")).ToHaveCountAsync(2);
+        await page.Locator("#newer a").ClickAsync();
+        await Expect(page.GetByText("Half Done")).ToBeVisibleAsync();
+        Assert.Contains(await page.EvaluateAsync<string[]>("caches.keys()"), name => name.Contains("newer-", StringComparison.Ordinal));
+        phone.HadNoTrouble();
     }
 
     private async Task StartsAt(string address, string heading)

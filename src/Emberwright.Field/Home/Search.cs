@@ -1,3 +1,4 @@
+using Emberwright.Field.Words;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
@@ -9,11 +10,10 @@ public static class Search
     /// <summary>The visits in which every word wanted occurs, newest first.</summary>
     public static IReadOnlyList<Visit> In(IEnumerable<Visit> visits, string wanted)
     {
-        var words = wanted.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         return
         [
             .. visits
-                .Where(visit => TextOf(visit) is var text && words.All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase)))
+                .Where(visit => Synonyms.Match(TextOf(visit), wanted))
                 .OrderByDescending(visit => visit.Day),
         ];
     }
