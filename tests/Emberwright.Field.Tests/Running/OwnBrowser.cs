@@ -33,7 +33,7 @@ internal sealed class OwnBrowser : IAsyncDisposable
             {
                 var browser = await playwright.Chromium.ConnectOverCDPAsync($"http://127.0.0.1:{port}");
                 browser.Contexts[0].SetDefaultTimeout(60_000);
-                return browser.Contexts[0].Pages.FirstOrDefault() ?? await browser.Contexts[0].NewPageAsync();
+                return browser.Contexts[0].Pages is [var first, ..] ? first : await browser.Contexts[0].NewPageAsync();
             }
             catch (PlaywrightException) when (tries < 60)
             {
