@@ -30,7 +30,8 @@ internal static class Application
                 .WithExample("suspects", "demo/visits/ash-passages-full.jsonl", "--json");
             config.AddCommand<NextCommand>("next")
                 .WithDescription("The check most worth doing now")
-                .WithExample("next", "demo/visits/ash-passages-full.jsonl");
+                .WithExample("next", "demo/visits/ash-passages-full.jsonl")
+                .WithExample("next", "demo/visits/ash-passages-full.jsonl", "--depth", "2");
             config.AddCommand<CallCommand>("call")
                 .WithDescription("The telephone call: emergency first, what to ask, tell, agree and bring")
                 .WithExample("call", "demo/visits/nest-in-the-cap.jsonl");

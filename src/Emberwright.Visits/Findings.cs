@@ -48,6 +48,14 @@ public sealed record Findings(
         return PatternOf(visit) is { } pattern ? Steps(visit, pattern, file.Problems, onSite).Last().Findings! : null;
     }
 
+    /// <summary>
+    /// The same findings with an ever better next check: the first is what stands here already, each later one looks further
+    /// ahead. Each element takes a few milliseconds, so a screen may be drawn between them while somebody reads.
+    /// </summary>
+    /// <param name="alternatives">At most so many alternatives.</param>
+    public IEnumerable<Findings> Improving(int alternatives = 2) =>
+        new Planner(Catalogue, Tariff.Default).Improving(Posterior, Situation, alternatives).Select(next => this with { NextCheck = next });
+
     /// <summary>Why <see cref="Of"/> gave nothing.</summary>
     public static IReadOnlyList<Problem> WhyNone(VisitFile file)
     {

@@ -6,10 +6,11 @@ using Spectre.Console;
 namespace Emberwright.Cli.Commands;
 
 /// <summary>The check most worth doing now, and the two next best.</summary>
-internal sealed class NextCommand(Terminal terminal) : VisitCommand<VisitSettings>(terminal)
+internal sealed class NextCommand(Terminal terminal) : VisitCommand<NextSettings>(terminal)
 {
-    protected override bool WriteText(Findings findings, VisitSettings settings)
+    protected override bool WriteText(Findings findings, NextSettings settings)
     {
+        findings = Looked(findings, settings);
         Terminal.Console.MarkupLineInterpolated($"[bold]{findings.Title}[/]");
         Stops.Write(Terminal, findings);
         if (findings.NextCheck.Best is not { } best)
@@ -23,8 +24,9 @@ internal sealed class NextCommand(Terminal terminal) : VisitCommand<VisitSetting
         return true;
     }
 
-    protected override bool WriteJson(Findings findings, VisitSettings settings)
+    protected override bool WriteJson(Findings findings, NextSettings settings)
     {
+        findings = Looked(findings, settings);
         Write(new NextDocument
         {
             Visit = findings.Visit.Id,
@@ -36,6 +38,8 @@ internal sealed class NextCommand(Terminal terminal) : VisitCommand<VisitSetting
         });
         return findings.NextCheck.Best is not null || findings.Beliefs.Stops.Count > 0;
     }
+
+    private static Findings Looked(Findings findings, NextSettings settings) => settings.Depth == 1 ? findings : findings.Improving().Last();
 
     private void Write(string lead, RecommendedCheck check)
     {

@@ -8,7 +8,7 @@ namespace Emberwright.Diagnosis.Planning;
 /// Where a fault that stops the stove stands beside dirt past its limit, the stove counts as running once the fault is
 /// cured: dirt is cleaned on every visit and need not have stopped it.
 /// </remarks>
-internal sealed class Board
+internal sealed class Board : IBoard
 {
     private const int MostFaults = 64;
     private const double Seen = 0.5;
@@ -88,11 +88,13 @@ internal sealed class Board
     }
 
     /// <summary>Weights of the explanations after a result.</summary>
-    public double[] After(double[] likelihood, out double probability)
+    public double[] After(double[] likelihood, out double probability) => After(_weights, likelihood, out probability);
+
+    private static double[] After(double[] weights, double[] likelihood, out double probability)
     {
-        var w = new double[_weights.Length];
+        var w = new double[weights.Length];
         probability = 0;
-        for (var k = 0; k < w.Length; k++) probability += w[k] = _weights[k] * likelihood[k];
+        for (var k = 0; k < w.Length; k++) probability += w[k] = weights[k] * likelihood[k];
         for (var k = 0; k < w.Length; k++) w[k] /= Math.Max(probability, 1e-300);
         return w;
     }
@@ -123,23 +125,53 @@ internal sealed class Board
         return p > 0 ? sum / p : 0;
     }
 
+    /// <summary>How things stand before anything more is done.</summary>
+    public Stand Start => new(_weights, 0, _known, _prepared);
+
+    /// <summary>Expected cost from a standing when nothing more is asked.</summary>
+    public double Remaining(Stand stand) => _plan.ExpectedCost(stand.Weights, stand.Cured, stand.Known, stand.Prepared);
+
+    /// <summary>What an option costs itself, with what is still to be prepared for it.</summary>
+    public double CostOf(Option option, Stand stand) => option.Check is { } check
+        ? Bill.Minutes(check, stand.Prepared) * _tariff.PerMinute + check.Cost + (check.Needs.HasFlag(CheckNeeds.Burning) ? _tariff.Harm * Hazard() : 0)
+        : option.Cost;
+
+    /// <summary>How things may stand after an option, each with its probability.</summary>
+    public IEnumerable<(double Probability, Stand After, int Result)> Results(Option option, Stand stand)
+    {
+        var known = option.Settles is { } settles ? [.. stand.Known.Zip(settles, (k, s) => k || s)] : stand.Known;
+        var (cured, prepared) = (stand.Cured | option.Cures, stand.Prepared | (option.Check is { } check ? Bill.Preparations(check) : 0));
+        if (option.Outcomes is not { } outcomes)
+        {
+            yield return (1, new Stand(stand.Weights, cured, known, prepared), 0);
+            yield break;
+        }
+
+        // A drawn result stands for its share of the first weights; under later ones it counts for more or less.
+        var shares = new double[outcomes.Likelihood.Count];
+        for (var r = 0; r < shares.Length; r++)
+        {
+            shares[r] = Sum(stand.Weights, outcomes.Likelihood[r]);
+            if (outcomes.Drawn) shares[r] = stand.Weights == _weights ? 1 : shares[r] / Math.Max(Sum(_weights, outcomes.Likelihood[r]), 1e-300);
+        }
+
+        var total = outcomes.Drawn ? shares.Sum() : 1;
+        for (var r = 0; r < shares.Length; r++)
+        {
+            if (shares[r] <= 1e-12) continue;
+            yield return (shares[r] / total, new Stand(After(stand.Weights, outcomes.Likelihood[r], out _), cured, known, prepared), r);
+        }
+    }
+
     private Option Of(Check check, OutcomeTable outcomes)
     {
         var minutes = Bill.Minutes(check, _prepared);
-        var cost = minutes * _tariff.PerMinute + check.Cost;
-        if (check.Needs.HasFlag(CheckNeeds.Burning)) cost += _tariff.Harm * Hazard();
         var cured = check.Action is null ? 0 : Mask(check.Cures);
-        var known = Known(check.Id);
-        var total = cost;
-        var prepared = _prepared | Bill.Preparations(check);
-        foreach (var likelihood in outcomes.Likelihood)
-        {
-            var after = After(likelihood, out var p);
-            if (p <= 1e-12) continue;
-            total += (outcomes.Drawn ? 1.0 / outcomes.Likelihood.Count : p) * _plan.ExpectedCost(after, cured, known, prepared);
-        }
-
-        return new Option(check.Id, check.Name, cost, minutes, total, check.Needs, check.Cautions, outcomes, null, check.Action, cured != 0 && Holding(cured) >= Seen);
+        var option = new Option(
+            check.Id, check.Name, 0, minutes, 0, check.Needs, check.Cautions, outcomes, null, check.Action, cured != 0 && Holding(cured) >= Seen,
+            check, cured, Known(check.Id));
+        var cost = CostOf(option, Start);
+        return option with { Cost = cost, Total = cost + Results(option, Start).Sum(r => r.Probability * Remaining(r.After)) };
     }
 
     private Option Of(WorkAction action)
@@ -148,7 +180,14 @@ internal sealed class Board
         var likely = Enumerable.Range(0, Faults.Count).Where(f => (mask >> f & 1) != 0).MaxBy(f => Marginal[f]);
         var cost = _tariff.Of(Faults[likely].Remedy);
         var total = cost + _plan.ExpectedCost(_weights, mask, _known, _prepared);
-        return new Option(action.Id, Faults[likely].Remedy.Words, cost, action.Minutes, total, CheckNeeds.OnSite, action.Cautions, null, Faults[likely], action.Id, true);
+        return new Option(action.Id, Faults[likely].Remedy.Words, cost, action.Minutes, total, CheckNeeds.OnSite, action.Cautions, null, Faults[likely], action.Id, true, null, mask, null);
+    }
+
+    private static double Sum(double[] weights, double[] likelihood)
+    {
+        var sum = 0.0;
+        for (var k = 0; k < weights.Length; k++) sum += weights[k] * likelihood[k];
+        return sum;
     }
 
     // Where all explanations agree on a fault, its proof tells nothing new and must be had all the same.

@@ -34,9 +34,36 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     {
         if (!situation.Concern) return Routine(situation);
         var board = new Board(catalogue, tariff, predictive, situation);
-        var all = board.Options().ToList();
+        return Arrange(board, [.. board.Options()], situation, alternatives);
+    }
+
+    /// <summary>
+    /// The same, ever better: first one step ahead, then two steps ahead for one more of the best eight with every element, then again
+    /// with more second steps. The last is the best; whoever cannot wait takes the latest. Nothing in it is left to chance.
+    /// </summary>
+    /// <param name="predictive">What is believed and what it predicts.</param>
+    /// <param name="situation">Where the visit stands.</param>
+    /// <param name="alternatives">At most so many alternatives.</param>
+    public IEnumerable<NextCheck> Improving(IPredictive predictive, Situation situation, int alternatives = 2)
+    {
+        if (!situation.Concern)
+        {
+            yield return Routine(situation);
+            yield break;
+        }
+
+        var board = new Board(catalogue, tariff, predictive, situation);
+        List<Option> all = [.. board.Options()];
+        yield return Arrange(board, all, situation, alternatives);
+        foreach (var deeper in new Lookahead(board).Over(all, Weighed)) yield return Arrange(board, deeper, situation, alternatives);
+    }
+
+    private static double Weighed(Option option) => option.LikelyCures ? option.Total * ActingIsWorth : option.Total;
+
+    private NextCheck Arrange(Board board, IReadOnlyList<Option> all, Situation situation, int alternatives)
+    {
         var options = all.Where(o => o.Worth(board.Standing) > LeastWorth || o.LikelyCures).DefaultIfEmpty(all.MinBy(o => o.Total)).OfType<Option>()
-            .OrderBy(o => o.LikelyCures ? o.Total * ActingIsWorth : o.Total).ThenBy(o => o.Id, StringComparer.Ordinal).ToList();
+            .OrderBy(o => !o.IsDeep).ThenBy(Weighed).ThenBy(o => o.Id, StringComparer.Ordinal).ToList();
         if (board.Proof is { } id && options.FindIndex(o => o.Id == id) is var at and > 1) Offer(options, at);
         if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), [.. WithoutFire(options, situation).Take(alternatives).Select(o => Recommend(o, board))]);
         if (options.Count == 0 || board.Open < Running && situation.Epoch > 0) return new NextCheck(null, []);
@@ -79,32 +106,11 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     }
 
     private RecommendedCheck Recommend(Option option, Board board) => new(
-        option.Id, option.Name, option.Cost, option.Minutes, Reasons.For(option, board, catalogue), option.Total, option.Cautions);
+        option.Id, option.Name, option.Cost, option.Minutes, Reasons.For(option, board, catalogue) + (option.Then ?? ""), option.Total, option.Cautions);
 
     private static RecommendedCheck Stopped(StandingStop stop) =>
         new(stop.Rule, stop.Words, 0, 0, $"A safety stop stands and comes before everything else. Released by: {stop.ReleasedBy}.", 0, [Cautions.Monoxide]);
 
     private RecommendedCheck SafeFirst(Option option) =>
         new(MakeSafe, Cautions.MakeSafe, 10 * tariff.PerMinute, 10, $"{option.Name} needs the stove off, cold and unplugged.", option.Total, [Cautions.MakeSafe, Cautions.Hot]);
-}
-
-/// <summary>A check or a remedy with what it costs in the end.</summary>
-/// <param name="Id">Id of the check, or of the action for a remedy.</param>
-/// <param name="Name">What to do.</param>
-/// <param name="Cost">Its own cost.</param>
-/// <param name="Minutes">Its minutes.</param>
-/// <param name="Total">Expected total cost when starting with it.</param>
-/// <param name="Needs">What must be so first.</param>
-/// <param name="Cautions">Cautions.</param>
-/// <param name="Outcomes">Its results, or null for a remedy.</param>
-/// <param name="Remedies">The fault it cures, when it is a remedy.</param>
-/// <param name="Action">The action it amounts to, or null.</param>
-/// <param name="LikelyCures">True when it more likely than not cures something.</param>
-internal sealed record Option(
-    string Id, string Name, double Cost, double Minutes, double Total, CheckNeeds Needs, IReadOnlyList<string> Cautions, OutcomeTable? Outcomes,
-    Fault? Remedies, string? Action, bool LikelyCures)
-{
-    /// <summary>What it saves of the expected total, before its own price.</summary>
-    /// <param name="standing">Expected total when nothing more is asked.</param>
-    public double Worth(double standing) => standing - (Total - Cost);
 }

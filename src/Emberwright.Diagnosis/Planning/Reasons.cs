@@ -107,6 +107,6 @@ internal static class Reasons
 
     private static string Minutes(double minutes) => minutes < 1.5 ? "a minute" : string.Create(CultureInfo.InvariantCulture, $"{minutes:F0} minutes");
 
-    private static string Lower(string words) =>
+    internal static string Lower(string words) =>
         words.Length > 1 && char.IsUpper(words[0]) && !char.IsUpper(words[1]) ? char.ToLowerInvariant(words[0]) + words[1..] : words;
 }
