@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
 using Emberwright.Stove.Controls;
@@ -83,7 +84,7 @@ internal sealed class CaseFile
             switch (item)
             {
                 case ReadingEvidence reading when circuit is not null && circuit.Knows(reading.Observable.Measure, reading.Observable.Place):
-                    conditionals.Add(new ElectricalReading(reading, circuit, stove.Card?.SwitchClosesPa ?? stove.Pattern.Switch.ClosesPa, circuit.Wiring.Mains.NominalV));
+                    conditionals.Add(new ElectricalReading(reading, circuit, Rules(circuit.Wiring, stove, model, reading.Observable.Condition), circuit.Wiring.Mains.NominalV));
                     break;
                 case ReadingEvidence reading when Predicts(model, stove, reading.Observable):
                     readings.Add(reading);
@@ -141,6 +142,10 @@ internal sealed class CaseFile
     private static bool Reaches(IStoveModel model, StoveCase stove, PhysicalMargin margin) => margin.Quantity is { } observable
         ? Predicts(model, stove, observable)
         : margin.Parameter is { } parameter && PriorTable.PatternSd(parameter, stove) is not null;
+
+    // A contact whose quantity the model does not know here stays where a sound stove's stands.
+    internal static ImmutableArray<ContactRule> Rules(Wiring wiring, StoveCase stove, IStoveModel model, Condition condition) =>
+        [.. ContactRule.Of(wiring, stove, condition).Where(r => Predicts(model, stove, r.Sensed))];
 
     /// <summary>The circuit of a stove with its meter; null where its pattern has none.</summary>
     internal static ElectricalReadings? Circuit(StoveCase stove) => WiringLibrary.All.Any(w => w.Pattern == stove.Pattern.Id)

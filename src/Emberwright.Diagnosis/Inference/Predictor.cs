@@ -8,6 +8,7 @@
 // Assumptions: given past or within, the foulings are independent.
 // Source:      Gaussian conditioning; textbook.
 // Worked:      the same reading predicted again has the variance of its own scatter and a little more (tested).
+using System.Collections.Immutable;
 using Emberwright.Stove;
 using Emberwright.Stove.Controls;
 using Emberwright.Stove.Faults;
@@ -19,6 +20,7 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
 {
     private readonly Dictionary<(Candidate, ulong), (double[] Shift, double[] Covariance)> _conditioned = [];
     private readonly Dictionary<(Mode, Quantity, bool), (double Mean, double[] Row)> _rows = [];
+    private readonly Dictionary<Condition, ImmutableArray<ContactRule>> _rules = [];
     private readonly Dictionary<string, double> _meter = new(StringComparer.Ordinal);
     private readonly ElectricalReadings? _circuit = CaseFile.Circuit(file.Stove);
 
@@ -148,19 +150,35 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
     {
         CircuitChange[] changes = [.. scenario.Discrete.SelectMany(f => f.Circuit).Where(c => _circuit!.Wiring.HasComponent(c.Component)).DistinctBy(c => c.Component)];
         var closed = Meter(observable, [], changes);
-        if (!_circuit!.Wiring.HasComponent(ComponentIds.VacuumSwitch)) return (closed, Scatter(observable, closed));
-        var open = Meter(observable, [ComponentIds.VacuumSwitch], changes);
-        if (closed == open || Math.Abs(closed - open) < 1e-6) return (closed, Scatter(observable, closed));
-        var share = scenario.SwitchClosed is { } supposed ? supposed ? 1 : 0 : SwitchClosed(scenario, observable.Condition);
-        if (!double.IsFinite(closed) || !double.IsFinite(open) || share is > 0.98 or < 0.02)
-            return share >= 0.5 ? (closed, Scatter(observable, closed)) : (open, Scatter(observable, open));
-        var mean = share * closed + (1 - share) * open;
-        return (mean, share * Scatter(observable, closed) + (1 - share) * Scatter(observable, open) + share * (1 - share) * (closed - open) * (closed - open));
+        var (mean, variance) = (closed, Scatter(observable, closed));
+        foreach (var rule in Rules(observable.Condition))
+        {
+            var open = Meter(observable, [rule.Contact], changes);
+            if (closed == open || Math.Abs(closed - open) < 1e-6) continue;
+            var supposed = rule.Sensed.Measure == Measure.Pressure ? scenario.SwitchClosed : null;
+            var share = supposed is { } known ? known ? 1 : 0 : Closed(scenario, rule);
+            if (!double.IsFinite(mean) || !double.IsFinite(open) || share is > 0.98 or < 0.02)
+            {
+                if (share < 0.5) (mean, variance) = (open, Scatter(observable, open));
+                continue;
+            }
+            variance = share * variance + (1 - share) * Scatter(observable, open) + share * (1 - share) * (mean - open) * (mean - open);
+            mean = share * mean + (1 - share) * open;
+        }
+        return (mean, variance);
+    }
+
+    private ImmutableArray<ContactRule> Rules(Condition condition)
+    {
+        if (_rules.TryGetValue(condition, out var known)) return known;
+        known = CaseFile.Rules(_circuit!.Wiring, file.Stove, file.Model, condition);
+        _rules.Add(condition, known);
+        return known;
     }
 
     private double Meter(Observable observable, string[] open, CircuitChange[] changes)
     {
-        var key = $"{observable.Measure} {observable.Place} {observable.Condition} {open.Length} {string.Join('+', changes.Select(c => c.ToString()))}";
+        var key = $"{observable.Measure} {observable.Place} {observable.Condition} {string.Concat(open)} {string.Join('+', changes.Select(c => c.ToString()))}";
         if (_meter.TryGetValue(key, out var value)) return value;
         value = _circuit!.Predict(observable, open, changes);
         _meter.Add(key, value);
@@ -175,20 +193,29 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
     public double SwitchClosed(Scenario scenario, Condition condition)
     {
         if (_circuit is null || !_circuit.Wiring.HasComponent(ComponentIds.VacuumSwitch)) return 1;
-        if (scenario.Discrete.Any(f => f.Circuit.Any(c => c.Component == ComponentIds.VacuumSwitch))) return 1;
-        var margin = new SwitchMargin(file.Plan.Now, condition, file.Stove.Card?.SwitchClosesPa ?? file.Stove.Pattern.Switch.ClosesPa, 0, -700);
+        return Closed(scenario, ContactRule.Vacuum(ComponentIds.VacuumSwitch, file.Stove, condition));
+    }
+
+    /// <summary>Probability that a contact stands closed, if it follows what it senses; 1 where it is itself at fault.</summary>
+    private double Closed(Scenario scenario, ContactRule rule)
+    {
+        if (scenario.Discrete.Any(f => f.Circuit.Any(c => c.Component == rule.Contact))) return 1;
         var mode = library.Full(scenario.Candidate);
         var (shift, covariance) = Conditioned(scenario);
-        Span<double> values = stackalloc double[2];
-        Span<double> slopes = stackalloc double[2];
-        var (pressure, byPressure) = Row(mode, margin.Quantities[0], asRead: false);
-        var (threshold, byThreshold) = Row(mode, margin.Quantities[1], asRead: false);
-        if (!double.IsFinite(pressure)) return 1;
-        values[0] = pressure + Cholesky.Dot(byPressure, shift);
-        values[1] = threshold + Cholesky.Dot(byThreshold, shift);
-        var z = margin.Deviate(values, slopes);
-        var row = new double[byPressure.Length];
-        for (var k = 0; k < row.Length; k++) row[k] = slopes[0] * byPressure[k] + slopes[1] * byThreshold[k];
+        Quantity[] quantities = [.. rule.Quantities(file.Plan.Now)];
+        var by = new (double Mean, double[] Row)[quantities.Length];
+        Span<double> values = stackalloc double[quantities.Length];
+        Span<double> slopes = stackalloc double[quantities.Length];
+        for (var q = 0; q < by.Length; q++)
+        {
+            by[q] = Row(mode, quantities[q], asRead: false);
+            if (!double.IsFinite(by[q].Mean)) return 1;
+            values[q] = by[q].Mean + Cholesky.Dot(by[q].Row, shift);
+        }
+        var z = rule.Deviate(values, slopes);
+        var row = new double[by[0].Row.Length];
+        for (var k = 0; k < row.Length; k++)
+            for (var q = 0; q < by.Length; q++) row[k] += slopes[q] * by[q].Row[k];
         return Normal.Below(z / Math.Sqrt(1 + Spread(covariance, row)));
     }
 

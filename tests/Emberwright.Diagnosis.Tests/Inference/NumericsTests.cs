@@ -1,6 +1,7 @@
 using CsCheck;
 using Emberwright.Diagnosis.Inference;
 using Emberwright.Stove;
+using Emberwright.Stove.Patterns;
 using Xunit;
 
 namespace Emberwright.Diagnosis.Tests.Inference;
@@ -98,7 +99,7 @@ public class NumericsTests
     [Fact]
     public void A_reading_behind_a_switch_mixes_its_two_positions()
     {
-        var margin = new SwitchMargin(0, Condition.FanOnly, 12.5, Math.Log(0.9), Math.Log(0.001));
+        var margin = new ContactMargin(0, [ContactRule.Vacuum("vacuum-switch", Bench.Case with { Card = new StoveCard { Pattern = "damper-insert", SwitchClosesPa = 12.5 } }, Condition.FanOnly)], Math.Log(0.9), Math.Log(0.001));
         Assert.Equal(0.5 * (0.9 + 0.001), Math.Exp(margin.At(0).LnProbability), 12);
         Assert.Equal(0, margin.Deviate([-12.5, 0], new double[2]), 12);
         Gen.Double[-6, 6].Sample(z => CheckDerivatives(margin, z, exactCurvature: false));
@@ -109,6 +110,40 @@ public class NumericsTests
             var h = 1e-6;
             Assert.Equal((margin.Deviate([pressure + h, drift], new double[2]) - z) / h, slopes[0], 1e-4);
             Assert.Equal((margin.Deviate([pressure, drift + h], new double[2]) - z) / h, slopes[1], 1e-3 * (1 + Math.Abs(slopes[1])));
+        });
+    }
+
+    [Fact]
+    public void Two_contacts_are_both_closed_as_often_as_probability_says()
+    {
+        Assert.Equal(0.25, Normal.Below(ContactMargin.Both(0, 0)), 12);
+        Gen.Select(Gen.Double[-30, 9], Gen.Double[-30, 9]).Sample((a, b) =>
+            Assert.Equal(Normal.LnBelow(a) + Normal.LnBelow(b), Normal.LnBelow(ContactMargin.Both(a, b)), 1e-9 * (1 + a * a + b * b)));
+        // One far past closing leaves the other to decide.
+        Assert.Equal(-1, ContactMargin.Both(-1, 12), 9);
+    }
+
+    [Fact]
+    public void Slopes_of_two_contacts_are_the_derivatives()
+    {
+        var wiring = DamperInsert.Pattern.Wiring;
+        var rules = ContactRule.Of(wiring, Bench.Case, Condition.HighBurn);
+        var margin = new ContactMargin(0, [rules.Single(r => r.Contact == "vacuum-switch"), rules.Single(r => r.Contact == "proof-disc")], 0, -3);
+        Assert.Equal(4, margin.Quantities.Count);
+        Gen.Select(Gen.Double[-40, 0], Gen.Double[-0.5, 0.5], Gen.Double[25, 90], Gen.Double[-40, 10]).Sample((p, d, t, k) =>
+        {
+            double[] at = [p, d, t, k];
+            var slopes = new double[4];
+            var z = margin.Deviate(at, slopes);
+            for (var q = 0; q < 4; q++)
+            {
+                var h = 1e-5;
+                double[] up = [.. at], down = [.. at];
+                up[q] += h;
+                down[q] -= h;
+                var numeric = (margin.Deviate(up, new double[4]) - margin.Deviate(down, new double[4])) / (2 * h);
+                Assert.Equal(numeric, slopes[q], 1e-4 * (1 + Math.Abs(numeric)));
+            }
         });
     }
 
