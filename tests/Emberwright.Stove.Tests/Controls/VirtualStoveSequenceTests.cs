@@ -1,3 +1,4 @@
+using Emberwright.Stove.Controls;
 using Emberwright.Stove.Controls.Sequence;
 using Emberwright.Stove.Controls.Wirings;
 using Emberwright.Stove.Patterns;
@@ -66,5 +67,23 @@ public class VirtualStoveSequenceTests
         Assert.Equal(high.Value(Measure.Pressure, Places.Firebox), point.SensePa, 1e-6);
         Assert.Equal(high.Value(Measure.Temperature, Places.Collar), point.ExhaustC, 1e-6);
         Assert.Equal(stove.Solve(parameters, Condition.FanOnly).Value(Measure.Pressure, Places.Firebox), steady.At(0, 1, 0, false).SensePa, 1e-6);
+    }
+
+    [Fact]
+    public void A_controller_holds_its_pressure_over_the_whole_band_and_loses_it_only_where_the_blower_cannot()
+    {
+        var stove = new VirtualStove(SealedCombustion.Pattern, null, new Site());
+        var control = SealedCombustion.Pattern.Control!;
+        var steady = new VirtualSteadyStove(stove, new double[Enum.GetValues<Parameter>().Length]);
+        var (low, high) = (SealedCombustion.Pattern.Levels[FireState.Low].FeedKgPerH, SealedCombustion.Pattern.Levels[FireState.High].FeedKgPerH);
+        for (var t = 0.0; t <= 1; t += 0.1)
+        {
+            var burn = (low + t * (high - low)) / high;
+            var wanted = control.SetPointPa[FireState.Low] + t * (control.SetPointPa[FireState.High] - control.SetPointPa[FireState.Low]);
+            var share = Operations.LowCombustionShare + t * (1 - Operations.LowCombustionShare);
+            Assert.Equal(wanted, steady.At(burn, share, 1, false).SensePa, 1.5);
+            Assert.Equal(wanted, steady.At(burn, 1.02 * share, 1, false).SensePa, 1.5);
+            Assert.True(steady.At(burn, 0.4 * share, 1, false).SensePa > wanted + 5, $"{t:0.0}: a blower at four tenths of its voltage cannot hold {wanted:0} Pa");
+        }
     }
 }
