@@ -98,7 +98,7 @@ internal static class Blowers
                 new("noise", "rattle", .5), new("noise", "grind", .3), new("blower-spin", "rubs", .9), new("onset", "after-work", .3),
             ],
             Remedy = new(RemedyKind.Adjust, "Set the wheel on its shaft, clear the housing of sealant and clinker, refit with a new gasket.",
-                20, 8, [Cautions.MakeSafe, Cautions.Sealant]),
+                20, 8, [Cautions.MakeSafe, Cautions.Sealant, Cautions.Fibre]),
         },
         new()
         {
@@ -134,8 +134,8 @@ internal static class Blowers
                 .. Says((AlarmShown, .3), (StopsProving, .2), (NoFeed, .15), (LazyFlame, .15)),
                 new("combustion-blower-run", "slow", .5), new("capacitance", "low", .95), new("noise", "hum", .5), new("combustion-blower-alone", "slow", .6), new("blower-spin", "free", .95),
             ],
-            Remedy = new(RemedyKind.Replace, "Replace the run capacitor by one of the same capacitance and class.", 12, 12,
-                [Cautions.MakeSafe, "Discharge the capacitor through a resistor before touching it."], 0.7),
+            Remedy = new(RemedyKind.Replace, "Replace the run capacitor by one of the same capacitance, at least the same voltage, and the same class.", 12, 12,
+                [Cautions.MakeSafe, Cautions.Discharge], 0.7),
             ProvedBy = ["run-capacitor-capacitance"],
         },
         new()

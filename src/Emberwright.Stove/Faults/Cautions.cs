@@ -35,6 +35,10 @@ public static class Cautions
     public const string Sealant = "A thin smear rated to 260 °C is a stop-gap; too much squeezes inward and stops the wheel. The repair is a new gasket.";
     /// <summary>Another trade.</summary>
     public const string Licensed = "Work on the building's wiring, water or structure belongs to its licensed trade.";
+    /// <summary>A pair that should be low voltage.</summary>
+    public const string LowVoltagePair = "Read volts at the pair before it is touched: some thermostats switch mains.";
+    /// <summary>A stove that is asked to run.</summary>
+    public const string StartsItself = "It may light by itself once it is asked to: doors and hopper lid shut, nothing leaning on it.";
     /// <summary>Do not reset and leave.</summary>
     public const string FindWhy = "It opened for a reason: find why it got hot before it is reset and the stove left.";
 }

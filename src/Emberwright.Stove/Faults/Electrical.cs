@@ -226,7 +226,7 @@ internal static class Electrical
                 .. Says((AutomaticOnly, .6), (Dead, .25)),
                 new("manual-works", "manual-only", .9), new("thermostat-joined", "starts", .94), new("thermostat-cable", "damaged", .45), new("thermostat-battery", "flat", .4), new("happens", "automatic-only", .8),
             ],
-            Remedy = new(RemedyKind.Adjust, "New batteries, mend the cable or the thermostat; remove the joining wire.", 20, 20, []),
+            Remedy = new(RemedyKind.Adjust, "New batteries, mend the cable or the thermostat; remove the joining wire.", 20, 20, [Cautions.LowVoltagePair, Cautions.StartsItself]),
         },
         new()
         {
@@ -237,7 +237,7 @@ internal static class Electrical
             BaseRatePercent = 2,
             Origin = Origins.Memory,
             Symptoms = [.. Says((AutomaticOnly, .4), (Dead, .4), (NoFeed, .05)), new("calling", "no", .93), new("lamps", "normal", .9), new("manual-works", "manual-only", .6)],
-            Remedy = new(RemedyKind.Advise, "Set thermostat, timer or mode with the customer and write it down for them.", 5, 0, []),
+            Remedy = new(RemedyKind.Advise, "Set thermostat, timer or mode with the customer and write it down for them.", 5, 0, [Cautions.StartsItself]),
         },
         new()
         {
@@ -253,7 +253,7 @@ internal static class Electrical
                 .. Says((LazyFlame, .3), (FierceFlame, .2), (StopsProving, .15), (LittleHeat, .1), (EatsFuel, .1)),
                 new("settings", "changed", .93), new("onset", "after-work", .55), new("work-done", "repair", .35),
             ],
-            Remedy = new(RemedyKind.Adjust, "Set the parameters to the card's values and note what they were.", 10, 0, []),
+            Remedy = new(RemedyKind.Adjust, "Set the parameters to the card's values and note what they were; watch the first fire with the instrument on.", 10, 0, [Cautions.Monoxide, Cautions.Hot]),
         },
         new()
         {

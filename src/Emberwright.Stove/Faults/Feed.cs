@@ -21,7 +21,7 @@ internal static class Feed
                 .. Says((NoFeed, .5), (StopsProving, .25), (StopsLater, .2)),
                 new("hopper", "empty", .97), new("hopper-filled", "no", .8), new("feed-drop", "none", .9), new("code", "no-fire", .5),
             ],
-            Remedy = new(RemedyKind.Adjust, "Fill the hopper; the auger takes some minutes to fill before the first pellet falls.", 4, 0, []),
+            Remedy = new(RemedyKind.Adjust, "Fill the hopper; the auger takes some minutes to fill before the first pellet falls.", 4, 0, [Cautions.Auger]),
         },
         new()
         {
@@ -88,7 +88,7 @@ internal static class Feed
                 .. Says((NoFeed, .4), (StopsLater, .25), (StopsProving, .2)),
                 new("feed-pulse", "slow", .5), new("feed-pulse", "springs-back", .25), new("feed-motor-alone", "stalls", .6), new("auger-hand", "free", .95), new("happens", "warm-only", .45),
             ],
-            Remedy = new(RemedyKind.Replace, "Replace the feed motor once the auger turns free by hand and the motor alone stalls against the hand.", 25, 130,
+            Remedy = new(RemedyKind.Replace, "Replace the feed motor once the auger turns free by hand and the motor alone stalls against a stick: same rotation, shaft and revolutions per minute.", 25, 130,
                 [Cautions.MakeSafe, Cautions.Auger], 0.6),
             ProvedBy = ["feed-motor-alone"],
         },
@@ -106,7 +106,7 @@ internal static class Feed
                 new("feed-pulse", "turns", .3), new("feed-pulse", "springs-back", .45), new("feed-shaft", "slips", .93), new("noise", "grind", .4), new("noise", "click", .3),
                 new("feed-motor-alone", "stalls", .75), new("auger-hand", "free", .95), new("feed-drop", "none", .85),
             ],
-            Remedy = new(RemedyKind.Replace, "Replace the feed motor with its gearbox: same rotation, shaft and revolutions per minute.", 25, 130,
+            Remedy = new(RemedyKind.Replace, "Free the auger first, since what stripped the gears may still sit in it; then replace the feed motor with its gearbox: same rotation, shaft and revolutions per minute.", 25, 130,
                 [Cautions.MakeSafe, Cautions.Auger], 0.6),
             ProvedBy = ["feed-motor-alone", "look-feed-shaft"],
         },
@@ -166,7 +166,7 @@ internal static class Feed
                 .. Says((FierceFlame, .4), (LazyFlame, .2), (EatsFuel, .2), (TripsLimit, .05)),
                 new("settings", "changed", .8), new("pot-content", "heap", .4), new("ash-kind", "black-cinders", .4), new("onset", "after-work", .3),
             ],
-            Remedy = new(RemedyKind.Adjust, "Weigh the feed, set the trim to the card, watch the flame half an hour.", 12, 0, []),
+            Remedy = new(RemedyKind.Adjust, "Weigh the feed, set the trim to the card, watch the flame half an hour.", 12, 0, [Cautions.Hot, Cautions.Monoxide]),
         },
         new()
         {
@@ -182,7 +182,7 @@ internal static class Feed
                 .. Says((LittleHeat, .35), (StopsProving, .3), (StopsLater, .15)),
                 new("settings", "changed", .8), new("onset", "after-work", .3), new("flame", "weak", .5),
             ],
-            Remedy = new(RemedyKind.Adjust, "Weigh the feed, set the trim to the card, watch the flame half an hour.", 12, 0, []),
+            Remedy = new(RemedyKind.Adjust, "Weigh the feed, set the trim to the card, watch the flame half an hour.", 12, 0, [Cautions.Hot, Cautions.Monoxide]),
         },
         new()
         {

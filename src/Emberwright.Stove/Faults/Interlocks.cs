@@ -184,7 +184,7 @@ internal static class Interlocks
                 new("lid-home", "proud", .55), new("lid-shut", "no", .15), new("lid-plunger", "feeds", .75), new("lid-history", "hit", .35), new("onset", "sudden", .6),
             ],
             Remedy = new(RemedyKind.Adjust, "Straighten lid or hinge so that it presses the plunger home; replace a switch that stays open when pressed.",
-                12, 12, [Cautions.NoBridge]),
+                12, 12, [Cautions.MakeSafe, Cautions.NoBridge]),
             ProvedBy = ["lid-switch-voltage", "lid-plunger", "look-lid"],
         },
         new()
@@ -202,7 +202,7 @@ internal static class Interlocks
                 .. Says((NoFeed, .5), (AlarmShown, .35), (StopsProving, .08)),
                 new("door-plunger", "feeds", .85), new("latch", "loose", .3), new("onset", "sudden", .6), new("code", "door", .6),
             ],
-            Remedy = new(RemedyKind.Adjust, "Set latch and switch so that the shut door presses it home; replace one that stays open.", 12, 12, [Cautions.NoBridge]),
+            Remedy = new(RemedyKind.Adjust, "Set latch and switch so that the shut door presses it home; replace one that stays open.", 12, 12, [Cautions.MakeSafe, Cautions.NoBridge]),
             ProvedBy = ["door-switch-voltage", "door-plunger"],
         },
         new()

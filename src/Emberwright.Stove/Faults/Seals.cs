@@ -56,7 +56,7 @@ internal static class Seals
                 .. Says((LazyFlame, .35), (StopsProving, .2), (NoFeed, .1), (FierceFlame, .1)),
                 new("ash-door-paper", "slides", .88), new("glass", "black", .45),
             ],
-            Remedy = new(RemedyKind.Replace, "New ash-door gasket, pan home and latched.", 15, 18, [Cautions.Fibre, Cautions.Ash]),
+            Remedy = new(RemedyKind.Replace, "New ash-door gasket, pan home and latched.", 15, 18, [Cautions.MakeSafe, Cautions.Fibre, Cautions.Ash]),
             ProvedBy = ["paper-strip-ash-door", "smoke-pencil-door"],
         },
         new()
@@ -73,7 +73,7 @@ internal static class Seals
                 .. Says((LazyFlame, .3), (SmokeOrSmell, .15), (StopsProving, .15)),
                 new("glass-whole", "cracked", .6), new("glass-whole", "gasket-worn", .35), new("glass", "streak", .6),
             ],
-            Remedy = new(RemedyKind.Replace, "New glass gasket, or glass and gasket; screws only finger-tight plus a quarter turn.", 25, 60, [Cautions.Fibre], 0.5),
+            Remedy = new(RemedyKind.Replace, "New glass gasket, or glass and gasket; screws only finger-tight plus a quarter turn.", 25, 60, [Cautions.MakeSafe, Cautions.Fibre], 0.5),
             ProvedBy = ["look-glass"],
             SafetyStop = "broken-glass-or-latch",
         },
@@ -91,7 +91,7 @@ internal static class Seals
                 .. Says((NoFeed, .2), (StopsProving, .2), (LazyFlame, .2), (SmokeOrSmell, .15), (HopperSmoke, .1)),
                 new("lid-seal", "worn", .92),
             ],
-            Remedy = new(RemedyKind.Replace, "New hopper-lid seal; lid flush when shut.", 12, 18, []),
+            Remedy = new(RemedyKind.Replace, "New hopper-lid seal; lid flush when shut.", 12, 18, [Cautions.MakeSafe, Cautions.Auger]),
             ProvedBy = ["look-lid-seal", "tape-hopper-seam"],
         },
         new()

@@ -37,7 +37,7 @@ internal static class Sensors
                 .. Says((StopsProving, .85), (AlarmShown, .08)),
                 new("thermocouple-seat", "crusted", .5), new("thermocouple-seat", "slid", .45), new("thermocouple-millivolts", "weak", .92), new("flame", "lively", .85), new("code", "no-fire", .6),
             ],
-            Remedy = new(RemedyKind.Clean, "Scrape the sleeve, push the probe to its stop, read the millivolts again.", 6, 0, [Cautions.MakeSafe]),
+            Remedy = new(RemedyKind.Clean, "Scrape the sleeve, push the probe to its stop, read the millivolts again.", 6, 0, [Cautions.MakeSafe, Cautions.Ash]),
         },
         new()
         {
@@ -146,7 +146,7 @@ internal static class Sensors
             Patterns = [PatternIds.Sealed, PatternIds.Hydronic],
             Circuit = [new(ComponentIds.RoomProbe, ComponentState.Drifted, 0.8)],
             Symptoms = [.. Says((LittleHeat, .35), (AutomaticOnly, .35), (AlarmShown, .1)), new("room-shown", "off", .94), new("code", "sensor", .2)],
-            Remedy = new(RemedyKind.Adjust, "Hang the room probe where room air reaches it; replace one that is off its table.", 8, 15, []),
+            Remedy = new(RemedyKind.Adjust, "Hang the room probe where room air reaches it; replace one that is off its table.", 8, 15, [Cautions.MakeSafe]),
         },
     ];
 }

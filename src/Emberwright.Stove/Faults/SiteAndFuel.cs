@@ -38,7 +38,7 @@ internal static class SiteAndFuel
                 .. Says((SmokeOrSmell, .3), (AlarmShown, .15), (StopsProving, .1), (Due, .2)), new("room-monoxide", "rise", .15),
                 new("outside-air", "off", .96), new("onset", "after-work", .35), new("happens", "extractor-on", .4),
             ],
-            Remedy = new(RemedyKind.Adjust, "Refit and clamp the outside-air hose; a room-sealed stove without it is not sealed.", 6, 3, []),
+            Remedy = new(RemedyKind.Adjust, "Refit and clamp the outside-air hose; a room-sealed stove without it is not sealed.", 6, 3, [Cautions.MakeSafe]),
         },
         new()
         {
@@ -86,7 +86,7 @@ internal static class SiteAndFuel
                 .. Says((LazyFlame, .3), (StopsLater, .15), (LittleHeat, .15), (StopsProving, .1), (NoLight, .05), (EatsFuel, .05)),
                 new("fuel", "dusty", .4), new("fuel", "new-brand", .35), new("pellet-look", "dusty", .8), new("onset", "after-fuel", .7), new("dry-bag", "better", .85), new("ash-kind", "clinker", .35),
             ],
-            Remedy = new(RemedyKind.Advise, "Sieve or change the fuel; a photo of bag and lot for the file.", 8, 0, []),
+            Remedy = new(RemedyKind.Advise, "Sieve or change the fuel; a photo of bag and lot for the file.", 8, 0, [Cautions.Auger]),
         },
         new()
         {
@@ -98,7 +98,7 @@ internal static class SiteAndFuel
             Origin = Origins.Memory,
             Shifts = [new(Parameter.Moisture, 0.04, 0.03), new(Parameter.Feed, 0.15, 0.15)],
             Symptoms = [.. Says((LazyFlame, .3), (StopsLater, .25), (NoLight, .15), (Noise, .05)), new("fuel", "other-fuel", .93), new("ash-kind", "clinker", .7), new("pot-content", "clinker", .55), new("onset", "after-fuel", .7)],
-            Remedy = new(RemedyKind.Advise, "Burn what the label allows; set air, feed and agitator to the fuel.", 10, 0, []),
+            Remedy = new(RemedyKind.Advise, "Burn what the label allows; set air, feed and agitator to the fuel.", 10, 0, [Cautions.Auger, Cautions.Ash]),
         },
         new()
         {

@@ -40,7 +40,7 @@ internal static class Water
             Patterns = Hydronic,
             Circuit = [new(ComponentIds.CirculatingPump, ComponentState.Open)],
             Symptoms = [.. Says((Boils, .7), (TripsLimit, .2)), new("water-heat", "hot", .9), new("pump-feel", "still", .95), new("noise", "bang", .6), new("return-pipe", "cold", .9), new("onset", "sudden", .6), new("code", "over-temperature", .7)],
-            Remedy = new(RemedyKind.Replace, "Replace the pump once it has its voltage and draws no current.", 45, 160, [Cautions.Water, Cautions.Licensed], 0.2),
+            Remedy = new(RemedyKind.Replace, "Replace the pump once it has its voltage and draws no current.", 45, 160, [Cautions.MakeSafe, Cautions.Water, Cautions.Licensed], 0.2),
             ProvedBy = ["pump-current"],
         },
         new()
@@ -95,7 +95,7 @@ internal static class Water
             Origin = Origins.Memory,
             Patterns = Hydronic,
             Symptoms = [.. Says((LittleHeat, .35), (Boils, .35), (LazyFlame, .05)), new("water-heat", "hot", .4), new("return-valve", "stuck", .92), new("return-pipe", "cold", .6), new("jacket", "tarry", .5)],
-            Remedy = new(RemedyKind.Replace, "Replace the valve's cartridge.", 40, 60, [Cautions.Water, Cautions.Licensed], 0.2),
+            Remedy = new(RemedyKind.Replace, "Replace the valve's cartridge.", 40, 60, [Cautions.MakeSafe, Cautions.Water, Cautions.Licensed], 0.2),
             ProvedBy = ["return-valve-temperatures"],
         },
         new()
@@ -160,7 +160,7 @@ internal static class Water
             Patterns = Hydronic,
             Circuit = [new(ComponentIds.WaterProbe, ComponentState.Drifted, 1.3)],
             Symptoms = [.. Says((LittleHeat, .3), (Boils, .3), (AlarmShown, .25)), new("water-shown", "off", .94), new("code", "sensor", .3)],
-            Remedy = new(RemedyKind.Replace, "Seat the probe in its pocket; replace one that is off its table.", 12, 25, [Cautions.Water], 0.4),
+            Remedy = new(RemedyKind.Replace, "Seat the probe in its pocket; replace one that is off its table.", 12, 25, [Cautions.MakeSafe, Cautions.Water], 0.4),
             ProvedBy = ["water-probe-ohms"],
         },
     ];
