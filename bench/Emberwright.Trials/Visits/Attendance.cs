@@ -67,8 +67,8 @@ internal sealed class Attendance
     /// <summary>True when it runs and nothing is left that would be complained of in the same way.</summary>
     public bool Works => _look.Works && !Stove.Fouled.Any(f => f.Symptoms.Any(s => s.Sign == Complaints.Sign && s.Outcome == _complaint && s.Probability >= 0.1));
 
-    /// <summary>True when a fault that calls for a safety stop is still there.</summary>
-    public bool IsDangerous => Stove.Discrete.Any(f => f.SafetyStop is not null);
+    /// <summary>True when a fault that it came with is still there, though perhaps not the one complained of.</summary>
+    public bool KeepsAFault => Stove.Faults.Any(f => _original.Contains(f.Id));
 
     /// <summary>Makes it safe.</summary>
     public void MakeSafe()

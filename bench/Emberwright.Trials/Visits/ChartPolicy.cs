@@ -18,10 +18,10 @@ internal static class ChartPolicy
         {
             path.Add(step.Words);
             var changed = Step(visit, step);
-            if (changed && visit.Prove()) return new Ending(true, false, null, path);
+            if (changed && visit.Prove()) return new Ending(false, null, path);
         }
 
-        return new Ending(false, false, null, path);
+        return new Ending(false, null, path);
     }
 
     private static bool Step(Attendance visit, ChartStep step)

@@ -17,7 +17,7 @@ internal static class CleanThenSwapPolicy
         var path = new List<string> { ActionList.FullService };
         visit.MakeSafe();
         visit.Do(catalogue.Check(ActionList.FullService)!);
-        if (visit.Prove()) return new Ending(true, false, null, path);
+        if (visit.Prove()) return new Ending(false, null, path);
         var done = new HashSet<string>();
         foreach (var suspect in suspects.Where(s => s.Probability >= Least).Take(Most))
         {
@@ -25,9 +25,9 @@ internal static class CleanThenSwapPolicy
             if (catalogue.Action(ActionList.CureOf(fault.Id)) is not { } cure || !done.Add(cure.Id)) continue;
             path.Add(cure.Id);
             visit.Do(cure, fault.Remedy);
-            if (visit.Prove()) return new Ending(true, false, null, path);
+            if (visit.Prove()) return new Ending(false, null, path);
         }
 
-        return new Ending(false, false, null, path);
+        return new Ending(false, null, path);
     }
 }

@@ -4,7 +4,7 @@ namespace Emberwright.Trials.Visits;
 /// <param name="Policy">Name of the policy.</param>
 /// <param name="Cured">True when the stove runs, the complaint is gone and no safety stop stands.</param>
 /// <param name="Stopped">True when it was left out of use by a safety stop.</param>
-/// <param name="Comeback">True when it was left as running and does not.</param>
+/// <param name="Comeback">True when it was cured of its complaint and left with another fault it had come with, about which somebody will call again.</param>
 /// <param name="Cost">Cost of the visit, and of coming again where it was left uncured without a stop.</param>
 /// <param name="GoodParts">Sound parts replaced.</param>
 /// <param name="Checks">Checks done.</param>

@@ -39,11 +39,11 @@ internal static class PlannerPolicy
                 var (beliefs, posterior) = Believe();
                 var next = _planner.Next(posterior, new Situation(visit.Evidence, beliefs.Stops, OnSite: true, visit.MadeSafe));
                 Trace?.Invoke(beliefs, next);
-                if (beliefs.Stops.Count == 0 && next.Best is null) return End(beliefs, believed: true, stopped: false);
+                if (beliefs.Stops.Count == 0 && next.Best is null) return End(beliefs, false);
                 var choice = new[] { next.Best }.Concat(next.Alternatives).OfType<RecommendedCheck>()
                     .FirstOrDefault(c => c.Check != Rules.TestRun && Can(c.Check) && !_vain.Contains((c.Check, visit.Stove.Epoch)))?.Check;
                 if (beliefs.Stops.Count > 0 && choice is null) choice = Releasing(beliefs.Stops[0]);
-                if (choice is null) return End(beliefs, believed: false, beliefs.Stops.Count > 0);
+                if (choice is null) return End(beliefs, beliefs.Stops.Count > 0);
                 _path.Add(choice);
                 var epoch = visit.Stove.Epoch;
                 Do(choice);
@@ -51,7 +51,7 @@ internal static class PlannerPolicy
             }
 
             var last = Believe().Beliefs;
-            return End(last, believed: false, last.Stops.Count > 0);
+            return End(last, last.Stops.Count > 0);
         }
 
         // It runs: what is left is to release the stops that stand.
@@ -60,7 +60,7 @@ internal static class PlannerPolicy
             for (var proofs = 0; proofs < 4; proofs++)
             {
                 var beliefs = Believe().Beliefs;
-                if (beliefs.Stops.Count == 0) return End(beliefs, believed: true, stopped: false);
+                if (beliefs.Stops.Count == 0) return End(beliefs, false);
                 if (Releasing(beliefs.Stops[0]) is not { } release) return null;
                 _path.Add(release);
                 Do(release);
@@ -131,8 +131,8 @@ internal static class PlannerPolicy
             return _beliefs;
         }
 
-        private Ending End(Beliefs beliefs, bool believed, bool stopped) => new(
-            believed, stopped,
+        private Ending End(Beliefs beliefs, bool stopped) => new(
+            stopped,
             beliefs.Suspects.Where(s => s.Fault != Suspect.Unlisted).OrderByDescending(s => s.AsFound).Take(3).Any(s => visit.Original.Contains(s.Fault)),
             _path);
     }

@@ -40,14 +40,14 @@ internal static class VisitTable
 
         void Table(IReadOnlyList<VisitRow> some)
         {
-            Line($"| policy | cured | out of use by a stop | thought to run and did not | left uncured | mean cost | of those cured | good parts replaced | checks | a true fault in the first three |");
+            Line($"| policy | cured | out of use by a stop | left uncured | cured, another fault left | mean cost | of those cured | good parts replaced | checks | a true fault in the first three |");
             Line($"| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
             foreach (var policy in some.SelectMany(r => r.Outcomes).Select(o => o.Policy).Distinct())
             {
                 var o = Of(some, policy);
                 double Share(Func<Outcome, bool> which) => 100.0 * o.Count(which) / o.Length;
                 var told = o.Where(x => x.AmongThree is not null).ToArray();
-                Line($"| {policy} | {Share(x => x.Cured):0.0} % | {Share(x => x.Stopped):0.0} % | {Share(x => x.Comeback):0.0} % | {Share(x => x is { Cured: false, Stopped: false, Comeback: false }):0.0} % | {o.Average(x => x.Cost):0} | {o.Where(x => x.Cured).Select(x => x.Cost).DefaultIfEmpty().Average():0} | {o.Average(x => x.GoodParts):0.000} | {o.Average(x => x.Checks):0.0} | {(told.Length == 0 ? "–" : FormattableString.Invariant($"{100.0 * told.Count(x => x.AmongThree == true) / told.Length:0.0} %"))} |");
+                Line($"| {policy} | {Share(x => x.Cured):0.0} % | {Share(x => x.Stopped):0.0} % | {Share(x => x is { Cured: false, Stopped: false }):0.0} % | {Share(x => x.Comeback):0.0} % | {o.Average(x => x.Cost):0} | {o.Where(x => x.Cured).Select(x => x.Cost).DefaultIfEmpty().Average():0} | {o.Average(x => x.GoodParts):0.000} | {o.Average(x => x.Checks):0.0} | {(told.Length == 0 ? "–" : FormattableString.Invariant($"{100.0 * told.Count(x => x.AmongThree == true) / told.Length:0.0} %"))} |");
             }
 
             Line($"");

@@ -11,7 +11,7 @@ internal static class VisitTrial
 {
     private const int MostFaults = 3;
 
-    /// <summary>Cost of coming again to a stove that was left uncured, or was thought to run and does not, beside the trip.</summary>
+    /// <summary>Cost of coming again to a stove that was left uncured, beside the trip.</summary>
     public const double ComingAgain = 200;
 
     private static readonly IReadOnlyList<(string Name, Func<Attendance, Ending> Go)> Policies =
@@ -49,15 +49,13 @@ internal static class VisitTrial
         var ending = go(visit);
         var works = visit.Works;
         var cured = works && !ending.Stopped;
-        var comeback = ending.Believed && !works && !ending.Stopped;
         if (!cured && !ending.Stopped) visit.Leave(ComingAgain + Tariff.Default.SecondTrip);
-        return new Outcome(name, cured, ending.Stopped, comeback, Math.Round(visit.Cost, 2), visit.GoodPartsReplaced, visit.Checks, ending.AmongThree, ending.Path);
+        return new Outcome(name, cured, ending.Stopped, cured && visit.KeepsAFault, Math.Round(visit.Cost, 2), visit.GoodPartsReplaced, visit.Checks, ending.AmongThree, ending.Path);
     }
 }
 
 /// <summary>How a policy left a stove.</summary>
-/// <param name="Believed">True when it was left as running.</param>
 /// <param name="Stopped">True when a safety stop stands.</param>
 /// <param name="AmongThree">True when a fault that was there is among the first three suspects; null for a policy without beliefs.</param>
 /// <param name="Path">What was done.</param>
-internal sealed record Ending(bool Believed, bool Stopped, bool? AmongThree, IReadOnlyList<string> Path);
+internal sealed record Ending(bool Stopped, bool? AmongThree, IReadOnlyList<string> Path);
