@@ -71,6 +71,7 @@ public static class VisitEvidence
 
     // A code is the maker's; what it means is what counts.
     private const string CodeSign = "code";
+    private const string CodeTopic = "alarm code";
 
     private static IEnumerable<Evidence> Evidence(Fact<EntryBody> fact, string? pattern) => fact.Body switch
     {
@@ -78,18 +79,20 @@ public static class VisitEvidence
         ActionBody { Done: true } action => [new ActionEvidence(fact.Id, fact.Epoch, Deed(action, pattern)), .. Signs(fact, Said(action.Action, action.Outcome, pattern))],
         ComplaintBody { Outcome: { } outcome } complaint => [new SignEvidence(fact.Id, fact.Epoch, complaint.Sign ?? Complaints.Sign, outcome), .. Signs(fact, Beside(Said(complaint.Words, pattern), complaint.Sign ?? Complaints.Sign))],
         ComplaintBody complaint => Signs(fact, Said(complaint.Words, pattern)),
-        AnswerBody answer => Signs(fact, Stated(answer.Question, answer.Outcome) ?? Said(answer.Question, answer.Outcome, pattern)),
-        ObservationBody seen => Signs(fact, Stated(seen.Sign, seen.Outcome) ?? Said(seen.Sign, seen.Outcome, pattern)),
+        AnswerBody answer => Signs(fact, Stated(answer.Question, answer.Outcome, pattern) ?? Said(answer.Question, answer.Outcome, pattern)),
+        ObservationBody seen => Signs(fact, Stated(seen.Sign, seen.Outcome, pattern) ?? Said(seen.Sign, seen.Outcome, pattern)),
         CodeBody { Meaning: null } code => [new CodeEvidence(fact.Id, fact.Epoch, code.Code)],
         CounterBody { Number: { } value } counter => [new CounterEvidence(fact.Id, fact.Epoch, Counters.Find(counter.Counter) ?? counter.Counter, value)],
         ParameterBody setting => [new ParameterEvidence(fact.Id, fact.Epoch, setting.Parameter, setting.Before ?? setting.Value)],
-        CodeBody { Meaning: { } meaning } => Signs(fact, Stated(CodeSign, meaning) ?? Said("alarm code", meaning, pattern)),
+        CodeBody { Meaning: { } meaning } => Signs(fact, Stated(CodeSign, meaning, pattern) ?? Said(CodeTopic, meaning, pattern)),
         _ => [],
     };
 
     // An id has no spaces; words nearly always do, and diagnosis passes over a sign it does not know.
-    private static SignOutcome[]? Stated(string sign, string outcome) =>
-        sign.Contains(' ') || outcome.Contains(' ') ? null : [new SignOutcome(sign, outcome)];
+    private static SignOutcome[]? Stated(string sign, string outcome, string? pattern) =>
+        sign.Contains(' ') || outcome.Contains(' ') ? null
+        : pattern is null || Catalogue.For(pattern).Sign(sign) is { } known && known.Outcomes.Any(o => o.Id == outcome) ? [new SignOutcome(sign, outcome)]
+        : Said(sign, outcome, pattern) is var said && said.Any() ? [.. said] : [new SignOutcome(sign, outcome)];
 
     private static IEnumerable<SignOutcome> Said(string text, string? pattern) =>
         pattern is null ? [] : Lexicon.Read(text, pattern).Found;

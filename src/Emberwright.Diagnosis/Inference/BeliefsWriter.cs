@@ -109,6 +109,7 @@ internal sealed class BeliefsWriter
         var suspects = new List<(Suspect Suspect, int Index)>();
         for (var f = -2; f < _file.Faults.Count; f++)
         {
+            if (f >= 0 && f < _file.FirstFouling && _file.FirstOf(f) != f) continue;
             var (id, name) = f switch
             {
                 -2 => (Suspect.Unlisted, "a cause not listed here"),
@@ -164,7 +165,7 @@ internal sealed class BeliefsWriter
         {
             -2 => Math.Exp(_hypotheses.First(h => h.Kind == HypothesisKind.Unlisted).LnPrior),
             -1 => Math.Exp(_hypotheses.First(h => h.Kind == HypothesisKind.Nothing).LnPrior) * Enumerable.Range(0, _file.Fouling.Count).Aggregate(1.0, (p, f) => p * (1 - PriorOf(_file.FirstFouling + f))),
-            _ => _hypotheses.Where(h => Array.IndexOf(h.Faults, fault) >= 0).Sum(h => Math.Exp(h.LnPrior)),
+            _ => _hypotheses.Where(h => Array.Exists(h.Faults, f => _file.FirstOf(f) == fault)).Sum(h => Math.Exp(h.LnPrior)),
         };
     }
 

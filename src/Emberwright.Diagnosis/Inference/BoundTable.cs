@@ -21,7 +21,8 @@ internal sealed class BoundTable
         for (var f = 0; f < file.Discrete.Count; f++)
         {
             var fault = file.Discrete[f];
-            _concerns[f] = [.. conditionals.Select(c => file.Plan.CuredIn(fault.Id) > c.Evidence.Epoch && c.Concerns(fault))];
+            var curedIn = file.CuredIn(f);
+            _concerns[f] = [.. conditionals.Select(c => curedIn > c.Evidence.Epoch && c.Concerns(fault))];
             _single[f] = [.. conditionals.Select((c, k) => _concerns[f][k] ? c.Under([fault]) : _plain[k])];
         }
     }

@@ -11,17 +11,19 @@ namespace Emberwright.Diagnosis.Inference;
 internal sealed class CaseFile
 {
     private readonly int[] _curedIn;
+    private readonly int[] _first;
     private const double UnsettledPa = 3;
 
-    private CaseFile(StoveCase stove, IStoveModel model, IReadOnlyList<Fault> faults, EpochPlan plan)
+    private CaseFile(StoveCase stove, IStoveModel model, IReadOnlyList<SupposedFault> supposed, IReadOnlyList<Fault> faults, EpochPlan plan)
     {
         Stove = stove;
         Model = model;
-        Discrete = [.. faults.Where(f => f.Fouling is null)];
+        Discrete = [.. supposed.Select(s => s.Fault)];
         Fouling = [.. faults.Where(f => f.Fouling is { } fouling && PriorTable.PatternSd(fouling.Parameter, stove) is not null)];
         Faults = [.. Discrete, .. Fouling];
         Plan = plan;
-        _curedIn = [.. Discrete.Select(f => plan.CuredIn(f.Id))];
+        _curedIn = [.. supposed.Select(s => s.CuredIn)];
+        _first = [.. Discrete.Select(f => Array.FindIndex([.. Discrete], d => d.Id == f.Id))];
     }
 
     /// <summary>The stove.</summary>
@@ -66,7 +68,8 @@ internal sealed class CaseFile
     {
         var plan = EpochPlan.Of(evidence, catalogue);
         var faults = catalogue.Faults;
-        var file = new CaseFile(stove, model, faults, plan)
+        var supposed = SupposedFault.Of(faults.Where(f => f.Fouling is null), plan);
+        var file = new CaseFile(stove, model, supposed, faults, plan)
         {
             Readings = ReadingSet.Of([]),
             Conditionals = [],
@@ -104,7 +107,7 @@ internal sealed class CaseFile
                     break;
             }
         }
-        return new CaseFile(stove, model, faults, plan)
+        return new CaseFile(stove, model, supposed, faults, plan)
         {
             Readings = Settled(ReadingSet.Of(readings), stove),
             Conditionals = conditionals,
@@ -113,12 +116,15 @@ internal sealed class CaseFile
         };
     }
 
-    /// <summary>First epoch in which a discrete fault is gone; int.MaxValue when nothing cured it.</summary>
+    /// <summary>First epoch in which a discrete fault is gone; int.MaxValue when nothing cured it or it outlasted the cure.</summary>
     public int CuredIn(int fault) => _curedIn[fault];
+
+    /// <summary>The first index of the same fault: one that outlasted its cure and one that did not are one fault.</summary>
+    public int FirstOf(int fault) => _first[fault];
 
     /// <summary>The discrete faults of a hypothesis that are still there in an epoch.</summary>
     public IReadOnlyList<Fault> Present(int[] faults, int epoch) =>
-        [.. faults.Select(f => Discrete[f]).Where(f => Plan.CuredIn(f.Id) > epoch)];
+        [.. faults.Where(f => _curedIn[f] > epoch).Select(f => Discrete[f])];
 
     private static IEnumerable<Evidence> Sorted(IReadOnlyList<Evidence> evidence) => evidence
         .OrderBy(e => e.Epoch)

@@ -1,3 +1,4 @@
+using Emberwright.Diagnosis.Checks;
 using Emberwright.Stove;
 
 namespace Emberwright.Diagnosis.Inference;
@@ -9,9 +10,11 @@ namespace Emberwright.Diagnosis.Inference;
 internal sealed class EpochPlan
 {
     private readonly Dictionary<string, int> _curedIn;
+    private readonly Dictionary<string, double> _missed;
 
-    private EpochPlan(IReadOnlyList<IReadOnlySet<Parameter>> redrawn, Dictionary<string, int> curedIn)
+    private EpochPlan(IReadOnlyList<IReadOnlySet<Parameter>> redrawn, Dictionary<string, int> curedIn, Dictionary<string, double> missed)
     {
+        _missed = missed;
         Redrawn = redrawn;
         _curedIn = curedIn;
     }
@@ -28,6 +31,9 @@ internal sealed class EpochPlan
     /// <summary>First epoch in which a fault is gone; int.MaxValue when nothing cured it.</summary>
     public int CuredIn(string fault) => _curedIn.GetValueOrDefault(fault, int.MaxValue);
 
+    /// <summary>Share of what was done against a fault that leaves it there; 0 when nothing was done against it.</summary>
+    public double Missed(string fault) => _missed.GetValueOrDefault(fault);
+
     /// <summary>Sets up the plan.</summary>
     /// <param name="evidence">All evidence; its actions begin epochs.</param>
     /// <param name="catalogue">What each action cures and draws anew.</param>
@@ -37,14 +43,20 @@ internal sealed class EpochPlan
         var count = 1 + evidence.Select(e => e.Epoch).DefaultIfEmpty(0).Max();
         var redrawn = Enumerable.Range(0, count).Select(_ => new HashSet<Parameter>()).ToArray();
         var curedIn = new Dictionary<string, int>(StringComparer.Ordinal);
+        var missed = new Dictionary<string, double>(StringComparer.Ordinal);
         foreach (var done in evidence.OfType<ActionEvidence>())
         {
             if (done.Epoch < 1)
                 throw new ArgumentException($"Action '{done.Action}' ({done.Id}) is in epoch {done.Epoch}; an action begins epoch 1 or later.", nameof(evidence));
             if (catalogue.Action(done.Action) is not { } action) continue;
-            foreach (var id in action.Cures) curedIn[id] = Math.Min(curedIn.GetValueOrDefault(id, int.MaxValue), done.Epoch);
+            var share = SupposedFault.Missed(action.Kind, action.Id == ActionList.FullService);
+            foreach (var id in action.Cures)
+            {
+                curedIn[id] = Math.Min(curedIn.GetValueOrDefault(id, int.MaxValue), done.Epoch);
+                missed[id] = missed.GetValueOrDefault(id, 1) * share;
+            }
             foreach (var redraw in action.Redraws) redrawn[done.Epoch].Add(redraw.Parameter);
         }
-        return new EpochPlan(redrawn, curedIn);
+        return new EpochPlan(redrawn, curedIn, missed);
     }
 }

@@ -60,11 +60,12 @@ internal sealed record Hypothesis(HypothesisKind Kind, int[] Faults, double LnPr
         for (var i = 0; i < n; i++) all.Add(new(HypothesisKind.Single, [i], Math.Log(rates[i] / total)));
         for (var i = 0; i < n; i++)
             for (var j = i + 1; j < n; j++)
-                all.Add(new(HypothesisKind.Pair, [i, j], Math.Log(Together(discrete[i], discrete[j]) * rates[i] * rates[j] / sum / total)));
+                if (discrete[i].Id != discrete[j].Id) all.Add(new(HypothesisKind.Pair, [i, j], Math.Log(Together(discrete[i], discrete[j]) * rates[i] * rates[j] / sum / total)));
         return all;
     }
 
-    private static double Together(Fault a, Fault b) => SecondFault * Factor(a, b.Id) * Factor(b, a.Id);
+    // One fault is not two: it outlasted its cure or it did not.
+    private static double Together(Fault a, Fault b) => a.Id == b.Id ? 0 : SecondFault * Factor(a, b.Id) * Factor(b, a.Id);
 
     private static double Factor(Fault fault, string cause)
     {

@@ -92,9 +92,9 @@ internal sealed class Marginals
             var any = candidate.IsUnlisted;
             foreach (var fault in candidate.Hypothesis.Faults)
             {
-                if (!Has(candidate, fault, epoch)) continue;
+                if (_file.CuredIn(fault) <= epoch) continue;
                 any = true;
-                sums[fault + 2] += candidate.Weight;
+                sums[_file.FirstOf(fault) + 2] += candidate.Weight;
             }
 
             ulong ofEpoch = 0;
@@ -117,7 +117,7 @@ internal sealed class Marginals
 
     private bool Has(Candidate candidate, int fault, int epoch) => fault == Unlisted
         ? candidate.IsUnlisted
-        : Array.IndexOf(candidate.Hypothesis.Faults, fault) >= 0 && _file.CuredIn(fault) > epoch;
+        : Array.Exists(candidate.Hypothesis.Faults, f => _file.FirstOf(f) == _file.FirstOf(fault) && _file.CuredIn(f) > epoch);
 
     private static double Past(Candidate candidate, int fouling, int epoch, double[] weights)
     {

@@ -39,9 +39,9 @@ internal sealed class ModeLibrary
         _bounds = new BoundTable(file);
         _shifts =
         [
-            .. file.Discrete.Select(fault => fault.Shifts
+            .. file.Discrete.Select((fault, f) => fault.Shifts
                 .Where(s => layout.Carrier(s.Parameter, 0) >= 0)
-                .Select(s => new FaultShift(s.Parameter, s.Mean, s.Sd, file.Plan.CuredIn(fault.Id), s.Parameter == Parameter.Vent && IsAtCap(fault) ? Places.VentOutlet : null))
+                .Select(s => new FaultShift(s.Parameter, s.Mean, s.Sd, file.CuredIn(f), s.Parameter == Parameter.Vent && IsAtCap(fault) ? Places.VentOutlet : null))
                 .ToList()),
         ];
         var readings = file.Readings;

@@ -17,6 +17,7 @@ internal static class ActionWords
         Line("cure-high-limit-tripped", "limit|disc|overheat reset|pressed|clicks|click"),
         Line("replace-proof-disc", "proof disc|sensor " + Renewed),
         Line("clean-proof-disc", "proof disc|sensor " + Cleaned),
+        Line("clean-proof-disc", "disc screwed|tightened|wiped|seated|refitted|" + Cleaned),
         Line("replace-thermocouple", "thermocouple " + Renewed),
         Line("clean-thermocouple", "thermocouple|sleeve " + Cleaned + "|pushed|home|seated"),
         Line("cure-thermocouple-reversed", "thermocouple|leads reversed|swapped|changed|turned"),

@@ -63,7 +63,7 @@ public sealed class Lexicon
     {
         ArgumentNullException.ThrowIfNull(what);
         ArgumentNullException.ThrowIfNull(outcome);
-        return Of(patternId).Read(Words.Of(what), outcome);
+        return EarthWords.Read(what, outcome) is { } earth ? new LexiconReading([earth], []) : Of(patternId).Read(Words.Of(what), outcome);
     }
 
     /// <summary>Reads a deed; null when it is none of the catalogue's actions.</summary>
