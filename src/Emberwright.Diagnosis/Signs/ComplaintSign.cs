@@ -30,7 +30,7 @@ internal static class ComplaintSign
             "yellow smoky flame", "glass soots", "sooty window", "smoky fire", "burns orange", "flame is dark", "flame is smoky", "tall lazy", "soot on the window",
             "glass gets black", "glass turns black", "cinders in the ash", "burns poorly"]),
         Out(Complaints.FierceFlame, "Flame too fierce, pellets pile up or overrun", .04, alone: ["fierce", "too much flame", "flame too high", "flame too big", "roars",
-            "like a blowtorch", "blow torch", "pellets pile", "piles up", "overfeeds", "over feeding", "too many pellets", "pellets overflow", "pot overflows", "runs over",
+            "like a blowtorch", "blow torch", "pellets pile", "and the fire is too big", "fire is too big", "fire is much too big", "piles up", "overfeeds", "over feeding", "too many pellets", "pellets overflow", "pot overflows", "runs over",
             "fire too big", "huge fire", "feeds too much", "blowtorch flame", "flame shoots", "flames too high", "too much fuel", "overfires", "over fires", "overfire",
             "fire is too big", "buried in pellets", "smothers itself", "pellets spill", "pot overflowing", "overflowing with pellets", "too many pellets in", "drops too many",
             "dumps pellets", "feeds too many", "feeds too fast", "roaring flame", "flame is huge", "flames too big"]),
