@@ -35,6 +35,7 @@ internal static class AirMeasurements
         Measure("combustion-blower-speed", "Combustion blower's speed by tachometer", 5, FanOnly | CheckNeeds.PanelsOff, [new(Stove.Measure.Speed, ComponentIds.CombustionBlower, Condition.FanOnly)], Cautions.Live),
         Measure("weigh-feed", "Catch and weigh the feed, five minutes on high", 10, FanOnly, [new(Stove.Measure.Feed, Places.Feed, Condition.HighBurn)]),
         Try("tape-hopper-seam", "Tape the hopper's seam and watch the firebox vacuum", 4, FanOnly, ["hopper-tape", "lid-seal"]),
+        Try("oxygen-fan-test", "Switch the room-air blower off and on and watch flue O2: does it rise?", 6, Fire, ["oxygen-fan"], Cautions.Monoxide),
         Try("window-open-test", "Open a window and look again", 5, CheckNeeds.OnSite, ["window-open"]),
         Try("hood-on-test", "Hood and fans on, windows shut: look again", 6, FanOnly, ["hood-on"], Cautions.Monoxide),
         Try("dry-bag-test", "Burn a known dry bag", 30, Fire, ["dry-bag"]),

@@ -75,7 +75,7 @@ internal static class FeedAndIgnitionLooks
             Out("hidden", "cannot be seen", .06, ["hidden", "not visible"])),
         Stated("igniter-passage", "Igniter's passage and tip?", ["igniter passage", "igniter tube", "igniter hole", "igniter tip", "ignition tube", "hole for the igniter", "igniter channel", "igniter place"],
             Out("clear", "clear, tip at the hole", .93, ["clear", "clean", "free"]),
-            Out("ashed", "ashed up", .055, ["ash", "blocked", "full", "crust", "packed", "packed with ash", "full of ash", "clogged", "plugged", "blocked with ash"],
+            Out("ashed", "ashed up", .055, ["ash", "blocked", "full", "crust", "packed", "packed with ash", "full of ash", "clogged", "plugged", "blocked with ash", "packed with"],
                 ["igniter tube blocked", "igniter hole blocked", "igniter hole is blocked"]),
             Out("slid-back", "igniter slid back", .015, ["slid back", "not home", "pulled back", "loose", "pulled out", "too far back", "out of place", "set back"],
                 ["igniter slid back", "igniter not pushed in"])),

@@ -110,9 +110,7 @@ public sealed class Lexicon
     private IEnumerable<Match> Clause(Words? what, Words clause, int at)
     {
         var here = Named(clause);
-        var named = here.Count > 0 || what is null ? here : Named(what);
-        var asked = named.Select(t => t.Sign.Id).ToHashSet();
-        if (what is not null && here.Count > 0) asked.UnionWith(Named(what).Where(t => t.Topic.Count > 1).Select(t => t.Sign.Id));
+        var asked = here.Concat(what is null ? [] : Named(what)).Select(t => t.Sign.Id).ToHashSet();
         var now = clause.Has("now");
         foreach (var p in _phrases)
         {

@@ -39,7 +39,7 @@ internal static class WaterLooks
                 Out("narrow", "rises by less than 0.8 bar", .93, ["narrow", "normal", "little"]), Out("wide", "swings wide", .07, ["wide", "3 bar", "swings", "rises fast", "2 9",
                     "2 8", "climbs to", "shoots up", "to 3"], ["pressure climbs to 3", "pressure goes to 3"])),
             Stated("vessel-tap", "Expansion vessel's valve pressed: air or water?", ["expansion vessel", "vessel valve", "expansion vessel valve", "air valve of the vessel", "schrader", "vessel", "vessel air valve"],
-                Out("air", "air", .96, ["air"]), Out("water", "water", .04, ["water", "wet", "water comes", "spits water", "water out", "squirts"],
+                Out("air", "air", .985, ["air"]), Out("water", "water", .015, ["water", "wet", "water comes", "spits water", "water out", "squirts", "spurts"],
                     ["water comes out of the air valve", "water from the vessel valve"])),
             Stated("water-gauge", "Gauge of the water system, cold?", ["water gauge", "pressure gauge of the system", "system pressure", "manometer", "water pressure gauge", "pressure gauge"],
                 Out("right", "where it belongs", .93, ["right", "normal"]), Out("low", "low", .07, ["low", "zero", "falls", "drops", "0 4 bar", "0 5 bar", "0 3 bar", "below 1",

@@ -124,7 +124,7 @@ internal static class Seals
             Symptoms =
             [
                 .. Says((SmokeOrSmell, .35), (CoAlarm, .2), (LazyFlame, .15), (StopsProving, .1)), new("warm-air-monoxide", "rise", .8), new("room-monoxide", "rise", .3),
-                new("exchanger-crack", "crack", .85), new("smell", "smoke", .5), new("smell-when", "after-shutdown", .5),
+                new("exchanger-crack", "crack", .85), new("smell", "smoke", .5), new("smell-when", "after-shutdown", .5), new("oxygen-fan", "rises", .85),
             ],
             Remedy = new(RemedyKind.Advise, "Out of use: exhaust can reach the warm air. Replacement of the body or the stove is the maker's and the owner's decision.",
                 15, 0, [Cautions.Monoxide]),
