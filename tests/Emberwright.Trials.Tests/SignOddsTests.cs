@@ -36,6 +36,11 @@ public class SignOddsTests
     public void Hashes_of_the_published_vectors(string text, uint hash) => Assert.Equal(hash, Chance.Hash(text));
 
     [Fact]
+    public void The_interval_of_a_share_is_Wilsons() =>
+        // Newcombe, Stat. Med. 17 (1998) 857, table I: 81 of 263 gives 0.2553 to 0.3662 without continuity correction (from memory).
+        Assert.Equal("25.5–36.6 %", Header.Within(81, 263));
+
+    [Fact]
     public void Scores_by_hand()
     {
         Assert.Equal(0.25, Reliability.Error([new(0.75, true), new(0.75, false)]), 1e-12);

@@ -25,8 +25,9 @@ internal static class CalibrationTable
         var doubled = rows.Where(r => r.Mismatch == 2).ToArray();
         Line($"# Calibration of stated probabilities");
         Line($"");
-        Line($"{ordinary.Length} hidden stoves ({string.Join(", ", ordinary.GroupBy(r => r.Pattern).Select(g => $"{g.Key} {g.Count()}"))}), and {doubled.Length} with the mismatch of their construction doubled. Each is built otherwise than the model, fouled everywhere, and asked about with little evidence and with much.");
+        Line($"{ordinary.Length} hidden stoves ({string.Join(", ", ordinary.GroupBy(r => r.Pattern).Select(g => $"{g.Key} {g.Count()}"))}), and {doubled.Length} with the mismatch of their construction doubled. Each is built otherwise than the model, fouled everywhere, and asked about with little evidence and with much. {Header.Made}");
         Line($"");
+        Goals(ordinary, doubled);
         Section("Ordinary mismatch", ordinary);
         Section("Mismatch doubled", doubled);
         Line($"Columns: *first right*, the likeliest fault was there (of stoves with a fault); *in three*, a true one among the first three; *Brier*, summed over faults; *error*, expected calibration error of fault marginals of 1 % and above, in ten bins; *of first*, the same of the likeliest fault alone; *wrong at 95 %*, of marginals stated at 95 % and above; *area wrong too*, of these, where nothing else in the same area of the stove was wrong either; *alarm*, hits on causes that no catalogue lists and false alarms on all others; *cannot tell*, share where nothing was singled out.");
@@ -35,6 +36,24 @@ internal static class CalibrationTable
         Patterns(ordinary);
         Line($"Mean time of one conclusion, ms: {string.Join(", ", ordinary.SelectMany(r => r.Says).GroupBy(s => s.Rung).OrderBy(g => g.Key).Select(g => FormattableString.Invariant($"{Names[g.Key]} {g.Average(s => s.Milliseconds):0}")))} (under load; rough).");
         return text.ToString();
+
+        void Goals(IReadOnlyList<CalibrationRow> some, IReadOnlyList<CalibrationRow> more)
+        {
+            if (some.Count == 0) return;
+            var all = Marginals(some);
+            var error = Reliability.Error(all);
+            var (wrong, sure) = Reliability.NearlySureOnes(all);
+            var covered = some.SelectMany(r => r.Says.Where(s => s.Rung is Rung.AsFound or Rung.ThreeState).SelectMany(s => s.Areas)).GroupBy(a => a.Area)
+                .Select(g => (Area: g.Key, Share: 100.0 * g.Count(a => a.Holds) / g.Count())).OrderBy(a => a.Share).ToArray();
+            Header.Goal(text, "calibration error pooled over patterns at most 0.03", $"{error:0.000}", error <= 0.03);
+            Header.Goal(text, "at most 2 % wrong among marginals stated at 95 % and above", $"{wrong} of {sure}, {100.0 * wrong / Math.Max(sure, 1):0.0} % (95 % interval {Header.Within(wrong, sure)})", 50 * wrong <= sure);
+            Header.Goal(text, "90 % intervals hold 85–95 % in each area", $"{covered[0].Area} {covered[0].Share:0} % to {covered[^1].Area} {covered[^1].Share:0} % (readings as found and three-state test)", covered[0].Share >= 85 && covered[^1].Share <= 95);
+            var (bad, ever) = Reliability.NearlySureOnes(Marginals(more));
+            Line($"- With the mismatch doubled: error {Reliability.Error(Marginals(more)):0.000}, wrong at 95 % {bad} of {ever}.");
+            Line($"");
+        }
+
+        Stated[] Marginals(IReadOnlyList<CalibrationRow> some) => [.. some.SelectMany(r => r.Says.SelectMany(s => Reliability.Marginals(r, s)))];
 
         void Section(string title, IReadOnlyList<CalibrationRow> some)
         {
