@@ -11,6 +11,9 @@ public static class AreaChanges
     private static readonly Parameter[] Passages =
         [Parameter.AshPassages, Parameter.Exchanger, Parameter.Wheel, Parameter.Vent, Parameter.RoomAir, Parameter.BurnPot, Parameter.Intake];
 
+    /// <summary>True for a parameter that is the share of a passage left open, or a blower's strength left.</summary>
+    internal static bool IsPassage(Parameter parameter) => Passages.Contains(parameter);
+
     /// <summary>Where the limits come from.</summary>
     public static string LimitOrigin { get; } = string.Join("; ", FaultList.All.Where(f => f.Fouling is not null).Select(f => f.Origin).Distinct());
 

@@ -12,6 +12,20 @@ namespace Emberwright.Reports.FromVisit;
 /// </summary>
 public static class SealedBeliefs
 {
+    /// <summary>The flue gas figures sealed with the visit.</summary>
+    /// <param name="figures">The seal's figures, by name.</param>
+    public static IReadOnlyList<FlueFigure> FlueGas(IReadOnlyDictionary<string, string> figures) =>
+        Named(figures, SealedFigures.Flue, (name, v) => new FlueFigure(name[4..], Number(v, 0), Number(v, 1), Number(v, 2), Number(v, 3)));
+
+    /// <summary>The pressures supposed when the visit was sealed.</summary>
+    /// <param name="figures">The seal's figures, by name.</param>
+    public static IReadOnlyList<Predicted> Predicted(IReadOnlyDictionary<string, string> figures) =>
+        Named(figures, SealedFigures.Predicted, (_, v) => ConditionText.Parse(Text(v, 1)) is { } condition ? new Predicted(Text(v, 0), condition, Number(v, 2), Text(v, 3)) : null);
+
+    private static T[] Named<T>(IReadOnlyDictionary<string, string> figures, string prefix, Func<string, JsonArray, T?> read) where T : class =>
+        [.. figures.Where(f => f.Key.StartsWith(prefix, StringComparison.Ordinal)).OrderBy(f => f.Key, StringComparer.Ordinal)
+            .Select(f => Values(f.Value) is { } values ? Try(() => read(f.Key[prefix.Length..], values)) : null).OfType<T>()];
+
     /// <summary>The beliefs; null when the seal holds no probability, restriction or band.</summary>
     /// <param name="figures">The seal's figures, by name.</param>
     public static Beliefs? Of(IReadOnlyDictionary<string, string> figures)

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using Emberwright.Diagnosis;
 using Emberwright.Stove;
 using Emberwright.Stove.Quantities;
+using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Reports.FromVisit;
@@ -23,13 +24,23 @@ public static class SealedFigures
     internal const string Alike = "not-told-apart ";
     internal const string Stop = "stop ";
     internal const string Note = "note ";
+    internal const string Flue = "flue ";
+    internal const string Predicted = "predicted ";
     internal const string NoListedCause = "no-listed-cause-fits";
     internal const string CannotTell = "cannot-tell";
 
     /// <summary>The figures; empty when nothing was computed.</summary>
-    public static IReadOnlyDictionary<string, string> Of(Beliefs? beliefs)
+    /// <param name="beliefs">What diagnosis concluded.</param>
+    /// <param name="visit">The visit, for what is computed from its readings alone; null leaves that out.</param>
+    public static IReadOnlyDictionary<string, string> Of(Beliefs? beliefs, Visit? visit = null)
     {
         var figures = new Dictionary<string, string>();
+        if (visit is not null)
+        {
+            foreach (var (f, i) in Numbered(FlueGasOfVisit.Of(visit))) Write($"{Flue}{i} {f.Id}", N(f.Found), N(f.FoundUncertainty), N(f.Left), N(f.LeftUncertainty));
+            foreach (var (p, i) in Numbered(Prediction.Of(visit, beliefs))) Write($"{Predicted}{i}", p.Place, ConditionText.Format(p.Condition), N(p.Pa), p.Words);
+        }
+
         if (beliefs is null) return figures;
         void Write(string name, params JsonNode?[] values) => figures[name] = new JsonArray(values).ToJsonString();
 

@@ -21,6 +21,9 @@ public static class StoveWords
     /// <summary>"Brackenmoor Heron 2, damper-regulated top-feed insert": what is known of label and construction.</summary>
     public static string Name(Visit visit) => string.Join(", ", new[] { Label(visit), Construction(visit) }.Where(word => word.Length > 0));
 
+    /// <summary>The stove card written into the visit; null when there is none or it cannot be read.</summary>
+    public static StoveCard? Card(Visit visit) => visit.Appliance?.CardJson is { } json ? CardFile.Read(json, out _) : null;
+
     private static string Label(Visit visit) =>
         string.Join(' ', new[] { visit.Appliance?.Maker, visit.Appliance?.Model }.Where(word => !string.IsNullOrEmpty(word)));
 

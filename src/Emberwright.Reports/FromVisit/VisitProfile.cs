@@ -11,8 +11,11 @@ namespace Emberwright.Reports.FromVisit;
 /// <summary>Lays out the pressure profile of one condition from the healthy bands and today's readings.</summary>
 public static class VisitProfile
 {
-    private static readonly (string Place, string Name)[] Way =
-        [(Places.Firebox, "firebox"), (Places.BlowerInlet, "blower inlet"), (Places.Collar, "collar")];
+    // Stations of the way when no pattern says more, each with its place among the parts below.
+    private static readonly (string Place, string Name, int After)[] Way =
+        [(Places.Firebox, "firebox", 2), (Places.BlowerInlet, "blower inlet", 4), (Places.Collar, "collar", 5)];
+
+    private static readonly string[] PartsOnTheWay = ["inlet", "pot", "exchanger", "ash passages", "blower", "vent"];
 
     /// <summary>The picture's input; null when no port of the way has a band in this condition.</summary>
     /// <param name="condition">The condition shown.</param>
@@ -22,12 +25,15 @@ public static class VisitProfile
     /// <param name="last">Readings as left at the last visit, in Pa by place.</param>
     /// <param name="system">Units of the left axis.</param>
     /// <param name="vacuumSwitch">The vacuum switch, shown while the blower runs; null shows none.</param>
+    /// <param name="pattern">The pattern, whose own ports are shown too; null shows the three that all patterns share.</param>
+    /// <param name="predicted">What the leading suspect would bring about; none is drawn where none is given.</param>
     public static ProfileInput? Of(
         Condition condition, IReadOnlyList<Band> bands, IReadOnlyDictionary<string, double> readings, Moment moment,
-        IReadOnlyDictionary<string, double> last, UnitSystem system, VacuumSwitch? vacuumSwitch = null)
+        IReadOnlyDictionary<string, double> last, UnitSystem system, VacuumSwitch? vacuumSwitch = null, Pattern? pattern = null, IReadOnlyList<Predicted>? predicted = null)
     {
-        var ports = Way
-            .Select(port => (port.Place, port.Name, Band: bands.FirstOrDefault(b => b.Observable == new Observable(Measure.Pressure, port.Place, condition))))
+        var supposed = (predicted ?? []).Where(p => p.Condition == condition).GroupBy(p => p.Place).ToDictionary(same => same.Key, same => same.Last());
+        var ports = Stations(pattern)
+            .Select(port => (port.Place, port.Name, port.After, Band: bands.FirstOrDefault(b => b.Observable == new Observable(Measure.Pressure, port.Place, condition))))
             .Where(port => port.Band is not null)
             .ToArray();
         if (ports.Length == 0) return null;
@@ -43,9 +49,11 @@ public static class VisitProfile
                     ShortName = port.Place switch { Places.Firebox => "fire", Places.BlowerInlet => "blower", Places.Collar => "vent", _ => null },
                     ReadingPa = readings.TryGetValue(port.Place, out var read) ? read : null,
                     LastPa = last.TryGetValue(port.Place, out var left) ? left : null,
+                    PredictedPa = supposed.TryGetValue(port.Place, out var would) ? would.Pa : null,
                 }),
             ],
-            Parts = [.. Parts([.. ports.Select(port => port.Place)])],
+            Parts = [.. Parts([.. ports.Select(port => port.After)])],
+            PredictionCaption = supposed.Values.FirstOrDefault()?.Words,
             Moment = moment,
             Thresholds = vacuumSwitch is { } s && condition.Blower == BlowerState.On && ports.Any(port => port.Place == s.SensePort)
                 ? [new ProfileThreshold(s.SensePort, -s.OpensPa, "vacuum switch")]
@@ -55,17 +63,32 @@ public static class VisitProfile
         };
     }
 
-    // What lies between two ports; a port that this stove lacks joins its neighbours' parts.
-    private static IEnumerable<string> Parts(ImmutableArray<string> ports)
+    // The pattern's ports in the order of the air; those it shares with all keep their usual names.
+    private static IEnumerable<(string Place, string Name, int After)> Stations(Pattern? pattern)
     {
-        string[] parts = ["inlet, pot", "ash passages", "blower", "vent"];
+        if (pattern is null) return Way;
+        return pattern.Ports
+            .Select(port => Way.FirstOrDefault(w => w.Place == port.Id) is { Place: not null } shared ? shared : (port.Id, port.Name, NodeOrder(pattern, port.Node)))
+            .Where(port => port.Item3 > 0).OrderBy(port => port.Item3);
+    }
+
+    private static int NodeOrder(Pattern pattern, string node)
+    {
+        for (var i = 0; i < Math.Min(pattern.Air.Nodes.Count, PartsOnTheWay.Length - 1); i++)
+            if (pattern.Air.Nodes[i].Id == node) return i + 1;
+        return 0;
+    }
+
+    // What lies between two ports; a port that this stove lacks joins its neighbours' parts.
+    private static IEnumerable<string> Parts(ImmutableArray<int> ports)
+    {
         var from = 0;
-        foreach (var port in ports)
+        foreach (var to in ports.Append(PartsOnTheWay.Length))
         {
-            var to = Array.FindIndex(Way, way => way.Place == port) + 1;
-            yield return string.Join(", ", parts[from..to]);
+            var parts = PartsOnTheWay[from..to];
+            // The exchanger's passages are cleaned with the ash passages and count with them.
+            yield return string.Join(", ", parts.Contains("ash passages") ? parts.Where(p => p != "exchanger") : parts);
             from = to;
         }
-        yield return string.Join(", ", parts[from..]);
     }
 }

@@ -4,6 +4,7 @@ using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
 using Emberwright.Stove;
 using Emberwright.Stove.Patterns;
+using Emberwright.Stove.Patterns.Anatomies;
 using Emberwright.Stove.Quantities;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
@@ -22,35 +23,47 @@ public static class VisitReport
     /// <param name="units">Units the figures are written in.</param>
     /// <param name="pictureOf">A photo's bytes by its blob reference; empty when it is not on this device.</param>
     /// <param name="contact">Address and telephone of the firm, one line.</param>
+    /// <param name="letterhead">The firm with logo and colour; null prints the name the visit states.</param>
     public static ReportInput Of(
-        Visit visit, Beliefs? beliefs, string engineVersion, UnitSystem units, Func<string, ImmutableArray<byte>> pictureOf, string contact = "")
+        Visit visit, Beliefs? beliefs, string engineVersion, UnitSystem units, Func<string, ImmutableArray<byte>> pictureOf, string contact = "", Firm? letterhead = null)
     {
         ArgumentNullException.ThrowIfNull(visit);
         ArgumentNullException.ThrowIfNull(pictureOf);
         // What was signed stays as it was signed, whatever the engine would say today.
         if (visit.Seal is { } signed) beliefs = SealedBeliefs.Of(signed.Body.Figures) ?? beliefs;
+        var flue = visit.Seal is { } sealedFlue ? SealedBeliefs.FlueGas(sealedFlue.Body.Figures) : FlueGasOfVisit.Of(visit);
+        var predicted = visit.Seal is { } sealedThen ? SealedBeliefs.Predicted(sealedThen.Body.Figures) : Prediction.Of(visit, beliefs);
         var kind = visit.Call?.VisitKind ?? VisitKind.Service;
         var review = SignOff.Review(visit, kind, beliefs?.Comparisons, beliefs?.Stops);
         var customer = new CustomerPage(visit, beliefs, pictureOf);
         var shownFirst = MostRead(visit, Phase.AsFound, null);
         return new ReportInput
         {
-            Firm = new(visit.Call?.Firm ?? "", contact),
+            Firm = letterhead ?? new(visit.Call?.Firm ?? "", contact),
             Customer = CustomerPage.Known(visit.Customer?.Name),
             Address = CustomerPage.Known(visit.Customer?.Address),
-            Heading = $"{ObservableName.Capital(EnumWords.Of(kind))} report",
+            Heading = KindWords.Heading(kind),
+            FoundTitle = KindWords.Found(kind),
+            DidTitle = KindWords.Did(kind),
             At = visit.Seal?.Entry.At ?? (visit.Journal.Entries is [.., var last] ? last.At : default),
             Technician = visit.Call?.Technician ?? "",
             Appliance = ApplianceLine(visit),
             Answer = customer.Answer,
             Found = [.. customer.Found],
-            Did = [.. customer.Did],
+            Did = [.. customer.Did, .. new[] { KindWords.Standing(kind) }.OfType<string>()],
             ShouldDo = [.. customer.ShouldDo],
             Next = customer.Next,
             Signatures = [.. customer.Signatures],
             Site = [.. SiteLines(visit)],
-            ProfileFound = ProfileOf(visit, beliefs, Phase.AsFound, shownFirst, units),
-            ProfileLeft = ProfileOf(visit, beliefs, Phase.AsLeft, shownFirst, units),
+            Notice = NoticeOf(visit),
+            FlueGas = [.. FlueGasOfVisit.Rows(flue, units == UnitSystem.Us)],
+            Records = [.. VisitRecords.Of(visit, kind)],
+            Trends = [.. VisitTrends.Of(visit, beliefs)],
+            Pattern = PatternOf(visit),
+            Panels = PatternOf(visit) is { } pattern ? [.. CardedAnatomy.Of(pattern, StoveWords.Card(visit)).Panels] : [],
+            Visit = visit.Id,
+            ProfileFound = ProfileOf(visit, beliefs, Phase.AsFound, shownFirst, units, predicted),
+            ProfileLeft = ProfileOf(visit, beliefs, Phase.AsLeft, shownFirst, units, []),
             Circuits = VisitWiring.Of(visit),
             Areas = [.. AreaChanges.Of(beliefs, visit.Epoch > 0)],
             Readings = [.. FigureRows.Readings(visit, beliefs)],
@@ -61,7 +74,7 @@ public static class VisitReport
             Parts = [.. visit.Of<PartBody>().Select(p => FigureRows.Part(p.Body))],
             Limitations = [.. review.Limitations, .. SealLines(visit)],
             Sources = [.. Sources(beliefs)],
-            Photos = [.. visit.Of<PhotoBody>().Select(p => new ReportPhoto(ObservableName.Capital(EntryWords.Of(p.Body)), pictureOf(p.Body.Photo)))],
+            Photos = [.. visit.Of<PhotoBody>().Select(p => new ReportPhoto(ObservableName.Capital(EntryWords.Of(p.Body)), pictureOf(p.Body.Photo)) { Pair = p.Body.Area is { } area ? AreaName.Of(area) : null, After = p.Body.Moment == Visits.Journal.Moment.After })],
             Seal = visit.Seal?.Body.Hash,
             EngineVersion = visit.Seal?.Body.Engine ?? engineVersion,
             Units = units,
@@ -76,13 +89,22 @@ public static class VisitReport
             yield return $"{seal.Addenda.Count} {(seal.Addenda.Count == 1 ? "entry" : "entries")} came after the visit was sealed and {(seal.Addenda.Count == 1 ? "is" : "are")} not part of it.";
     }
 
-    // The pattern's switch; where its opening pressure was measured today, that one.
+    // The pattern's switch as the card corrects it; where its opening pressure was measured today, that one.
     private static VacuumSwitch? SwitchOf(Visit visit)
     {
-        if ((visit.Appliance is { } stove ? PatternLibrary.Find(stove.Pattern)?.Switch : null) is not { } listed) return null;
+        if (PatternOf(visit)?.Switch is not { } usual) return null;
+        var card = StoveWords.Card(visit);
+        var listed = usual with { SensePort = card?.SensePort ?? usual.SensePort, OpensPa = card?.SwitchOpensPa ?? usual.OpensPa, ClosesPa = card?.SwitchClosesPa ?? usual.ClosesPa };
         var tried = visit.Readings.LastOrDefault(r => r.Body is { Place: "switch-opens", Measure: Measure.Pressure });
         return tried is null ? listed : listed with { OpensPa = Math.Abs(tried.Body.Si) };
     }
+
+    private static Pattern? PatternOf(Visit visit) => visit.Appliance is { } stove ? PatternLibrary.Find(stove.Pattern) : null;
+
+    // The notice that stands; one lifted later is history.
+    private static StopUse? NoticeOf(Visit visit) => visit.Of<NoticeBody>().LastOrDefault() is { Body: { Lifted: false } stands } fact
+        ? new(PlainWords.Sentence(stands.Reason), stands.ReleasedBy is { } who ? PlainWords.Sentence(ObservableName.Capital(who)) : "", CustomerPage.Known(stands.ReadTo), stands.Signed, fact.At)
+        : null;
 
     private static string ApplianceLine(Visit visit)
     {
@@ -119,13 +141,13 @@ public static class VisitReport
 
     private static IEnumerable<Reading> Pressures(Visit visit, Phase phase) => visit.Readings.Where(r => r.Phase == phase && r.Body.Measure == Measure.Pressure);
 
-    private static Pictures.Profile.ProfileInput? ProfileOf(Visit visit, Beliefs? beliefs, Phase phase, Condition? wanted, UnitSystem units)
+    private static Pictures.Profile.ProfileInput? ProfileOf(Visit visit, Beliefs? beliefs, Phase phase, Condition? wanted, UnitSystem units, IReadOnlyList<Predicted> predicted)
     {
         if (beliefs is null || MostRead(visit, phase, wanted) is not { } shown) return null;
         var read = Pressures(visit, phase).Where(r => r.Body.Condition == shown).GroupBy(r => r.Body.Place).ToDictionary(same => same.Key, same => same.Last().Body.Si);
         var last = (visit.Past?.LastAsLeft ?? []).Where(r => r.Measure == Measure.Pressure && r.Condition == shown)
             .GroupBy(r => r.Place).ToDictionary(same => same.Key, same => same.Last().Si);
-        return VisitProfile.Of(shown, beliefs.Bands, read, phase == Phase.AsFound ? Moment.Found : Moment.Left, last, units, SwitchOf(visit));
+        return VisitProfile.Of(shown, beliefs.Bands, read, phase == Phase.AsFound ? Moment.Found : Moment.Left, last, units, SwitchOf(visit), PatternOf(visit), predicted);
     }
 
     private static IEnumerable<string> Sources(Beliefs? beliefs)

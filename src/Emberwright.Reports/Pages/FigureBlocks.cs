@@ -10,7 +10,7 @@ internal static class FigureBlocks
     public static List<Strip> Areas(ReportInput input, double half, FigureType type)
     {
         if (input.Areas.IsEmpty) return [];
-        double limitX = half * 0.44, foundX = half * 0.475, leftX = half * 0.785;
+        double limitX = half * 0.41, foundX = half * 0.44, leftX = half * 0.735;
         List<Strip> strips =
         [
             type.Heading("How blocked, with nine chances in ten", half),

@@ -13,7 +13,7 @@ internal static class FiguresPage
     private const double Gutter = 22;
     private const double CircuitScale = 0.6;
 
-    public static void Put(Flow flow, ReportInput input, ReportPictures pictures, PageFormat format, FigureType type)
+    public static void Put(Flow flow, ReportInput input, ReportPictures pictures, PageFormat format, FigureType type, bool split = false)
     {
         var measure = format.Measure;
         var half = (measure - Gutter) / 2;
@@ -28,7 +28,7 @@ internal static class FiguresPage
 
         // A lone profile leaves room for the areas beside it.
         var areas = FigureBlocks.Areas(input, half, type);
-        var beside = pictures.Profiles.Length == 1;
+        var beside = pictures.Profiles.Length == 1 && !split;
         if (input.FlueGas.Length > 0)
         {
             flow.Space(6);
@@ -37,6 +37,13 @@ internal static class FiguresPage
 
         Profiles(flow, input, pictures, measure, half, type, beside ? areas : []);
         Circuits(flow, pictures, measure, half, type);
+        if (split)
+        {
+            flow.NewPage();
+            flow.Mark("What follows from them");
+            flow.Put(new Strip(26, [new Text(new(0, 14), "What follows from them", Print.Title)], true));
+        }
+
         flow.Space(6);
         Columns(flow, half,
         [

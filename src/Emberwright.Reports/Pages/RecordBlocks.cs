@@ -52,6 +52,6 @@ internal static class RecordBlocks
     }
 
     private const double Found = 0.33;
-    private const double Left = 0.45;
-    private const double Means = 0.48;
+    private const double Left = 0.505;
+    private const double Means = 0.53;
 }

@@ -18,16 +18,20 @@ internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<B
             FrontPage.Put(trial, input, pictures, format, new FrontType(size));
             return trial.Pages.Count;
         }));
-        var figures = new FigureType(Largest(FigureType.Sizes, size =>
+        // One page of figures where they fit; else what was read, then what follows from it, each with room.
+        int FigurePages(double size, bool split)
         {
             var trial = new Flow(format);
-            FiguresPage.Put(trial, input, pictures, format, new FigureType(size));
+            FiguresPage.Put(trial, input, pictures, format, new FigureType(size), split);
             return trial.Pages.Count;
-        }));
+        }
+
+        var split = FigureType.Sizes.All(size => FigurePages(size, false) > 1);
+        var figures = new FigureType(Largest(FigureType.Sizes, size => FigurePages(size, split), split ? 2 : 1));
         var flow = new Flow(format);
         FrontPage.Put(flow, input, pictures, format, front);
         if (input.Notice is { } notice) NoticePage.Put(flow, input, notice, format);
-        FiguresPage.Put(flow, input, pictures, format, figures);
+        FiguresPage.Put(flow, input, pictures, format, figures, split);
         StovePage.Put(flow, input, format);
         PhotoPages.Put(flow, input, format);
         var count = flow.Pages.Count;
@@ -37,11 +41,11 @@ internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<B
         return new([.. pages], [.. flow.Bookmarks]);
     }
 
-    // The largest type that needs one page; when none does, a middle one, and the text runs on.
-    private static double Largest(IReadOnlyList<double> sizes, Func<double, int> pages)
+    // The largest type that needs no more pages than wanted; when none does, a middle one, and the text runs on.
+    private static double Largest(IReadOnlyList<double> sizes, Func<double, int> pages, int wanted = 1)
     {
         foreach (var size in sizes)
-            if (pages(size) == 1) return size;
+            if (pages(size) <= wanted) return size;
         return sizes[sizes.Count / 2];
     }
 

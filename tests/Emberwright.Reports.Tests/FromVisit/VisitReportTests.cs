@@ -26,7 +26,10 @@ public class VisitReportTests
         Assert.Contains("20 April 2027", pages[0]);
         ReportPdfTests.AssertSays("Your CO alarm is good until 30 June 2031", pages[0]);
         foreach (var written in new[] { "−21 Pa", "−57 Pa", "+6 Pa", "−26 Pa", "+7 Pa", "11.8 %", "170 ppm", "155 °C" }) Assert.Contains(written, pages[1]);
-        Assert.Contains("Photos", pages[2]);
+        Assert.Contains("88.7 ± 0.4 %", pages[1]);
+        Assert.Contains("Where limits and bands come from", pages[2]);
+        Assert.Contains("fire-back panel", pages[3]);
+        Assert.Contains("Photos", pages[4]);
     }
 
     [Fact]
