@@ -52,6 +52,7 @@ public static class VisitReport
             Found = [.. customer.Found],
             Did = [.. customer.Did, .. new[] { KindWords.Standing(kind) }.OfType<string>()],
             ShouldDo = [.. customer.ShouldDo],
+            Handed = [.. visit.Of<HandoverBody>().SelectMany(h => h.Body.Shown).Distinct().Select(ObservableName.Capital)],
             Next = customer.Next,
             Signatures = [.. customer.Signatures],
             Site = [.. SiteLines(visit)],

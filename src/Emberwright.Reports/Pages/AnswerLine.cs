@@ -15,13 +15,7 @@ internal static class AnswerLine
 
     public static IReadOnlyList<Strip> Strips(Answer answer, double measure, FrontType type)
     {
-        var word = answer.Use switch
-        {
-            Use.Yes => "Yes.",
-            Use.YesWithLimits => "Yes, with limits.",
-            Use.No => "No.",
-            Use.NotDecided => "Not yet.",
-        };
+        var word = Word(answer.Use);
         var no = answer.Use == Use.No;
         var lettering = no ? HugeReverse : Huge;
         var wide = 52 + lettering.Width(word) + (no ? 14 : 0);
@@ -45,6 +39,15 @@ internal static class AnswerLine
         strips.AddRange(Print.Paragraph(answer.Reason, measure, type.Lead));
         return strips;
     }
+
+    /// <summary>The answer in a word or three.</summary>
+    public static string Word(Use use) => use switch
+    {
+        Use.Yes => "Yes.",
+        Use.YesWithLimits => "Yes, with limits.",
+        Use.No => "No.",
+        Use.NotDecided => "Not yet.",
+    };
 
     private static IEnumerable<Shape> Mark(Use use, double x, double y)
     {

@@ -48,6 +48,9 @@ public sealed record ReportInput
     /// <summary>What the customer should do, numbered.</summary>
     public ImmutableArray<string> ShouldDo { get; init; } = [];
 
+    /// <summary>What was shown and handed over.</summary>
+    public ImmutableArray<string> Handed { get; init; } = [];
+
     /// <summary>When we come again; null when that is not settled.</summary>
     public NextDue? Next { get; init; }
 

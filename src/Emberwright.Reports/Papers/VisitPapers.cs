@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using Emberwright.Diagnosis;
+using Emberwright.Reports.FromVisit;
+using Emberwright.Reports.Pages;
+using Emberwright.Stove;
+using Emberwright.Stove.Faults;
+using Emberwright.Stove.Patterns;
+using Emberwright.Visits;
+using Emberwright.Visits.Journal;
+using Emberwright.Visits.SigningOff;
+
+namespace Emberwright.Reports.Papers;
+
+/// <summary>The quote and the blank form of a visit.</summary>
+public static class VisitPapers
+{
+    private const double Likely = 0.5;
+
+    /// <summary>What is proposed: parts ordered, and the remedy of every likely fault that nothing was done about; with what was agreed so far.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="beliefs">What diagnosis concludes now; null leaves remedies out.</param>
+    /// <param name="firm">The firm.</param>
+    /// <param name="engineVersion">Version of the engine.</param>
+    public static QuoteInput Quote(Visit visit, Beliefs? beliefs, Firm firm, string engineVersion)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        ArgumentNullException.ThrowIfNull(firm);
+        var consents = visit.Of<ConsentBody>().Select(c => c.Body).ToArray();
+        string Amount(string about) => consents.LastOrDefault(c => c.Given && string.Equals(c.About, about, StringComparison.OrdinalIgnoreCase))?.Amount ?? "";
+        return new QuoteInput(
+            firm, CustomerPage.Known(visit.Customer?.Name), CustomerPage.Known(visit.Customer?.Address), StoveWords.Name(visit), visit.Call?.Technician ?? "",
+            visit.Journal.Entries is [.., var last] ? last.At : default,
+            [
+                .. Remedies(beliefs).Select(r => new QuoteLine(r.What, r.Why, Amount(r.What))),
+                .. visit.Of<PartBody>().Where(p => p.Body.Use is not (null or "fitted" or "removed")).Select(p => new QuoteLine(Part(p.Body), "", Amount(p.Body.Part))),
+            ],
+            [.. consents.Select(c => $"{c.About}: {(c.Given ? "agreed" : "refused")}{(c.Amount is { } sum ? ", " + sum : "")}{(c.InWriting ? ", in writing" : "")}.")],
+            engineVersion);
+    }
+
+    /// <summary>The form of a visit: its pattern's ports in the conditions of the cold three-state test and at high burn.</summary>
+    /// <param name="kind">What the visit is for.</param>
+    /// <param name="pattern">The pattern; null when it is not known yet.</param>
+    /// <param name="firm">The firm.</param>
+    /// <param name="engineVersion">Version of the engine.</param>
+    public static FormInput Form(VisitKind kind, Pattern? pattern, Firm firm, string engineVersion)
+    {
+        ArgumentNullException.ThrowIfNull(firm);
+        var empty = Visit.Fold(VisitFile.Read("{\"format\":\"emberwright-visit\",\"version\":1,\"visit\":\"blank\"}\n").Journal);
+        return new FormInput(
+            firm, ObservableName.Capital(EnumWords.Of(kind)), pattern,
+            [.. ((SafeStep[])[SafeStep.SwitchedOff, SafeStep.BurntOut, SafeStep.Cool, SafeStep.Unplugged, SafeStep.ProvedDead, SafeStep.EmbersInMetalCan, SafeStep.FibrePrecautions]).Select(s => (SafeWords.Done(s), SafeWords.Caution(s)))],
+            [.. Readings(pattern)],
+            [.. ServiceAreas.InOrder.Prepend(Area.BurnPot).Select(AreaName.Of)],
+            [.. Enum.GetValues<Proof>().Select(ProofWords.Of)],
+            [.. SignOff.Review(empty, kind, null, null).Missing.Select(m => m.Words).Distinct()],
+            engineVersion);
+    }
+
+    private static IEnumerable<(string, string)> Readings(Pattern? pattern)
+    {
+        var ports = pattern?.Ports.Select(p => p.Name).ToArray() ?? ["firebox", "blower inlet", "vent collar"];
+        foreach (var state in (string[])["fan only, closed", "door open", "intake stopped", "blower off", "high burn"])
+        {
+            foreach (var port in ports) yield return (state, port);
+            if (state != "high burn") continue;
+            foreach (var reading in (string[])["oxygen, dry", "carbon monoxide, flue", "exhaust temperature", "carbon monoxide, room, after 30 min"]) yield return (state, reading);
+        }
+
+        yield return ("shutdown", "carbon monoxide, room");
+    }
+
+    private static IEnumerable<(string What, string Why)> Remedies(Beliefs? beliefs) =>
+        from suspect in beliefs?.Suspects ?? []
+        where suspect.Fault is not (Suspect.Nothing or Suspect.Unlisted) && suspect.Probability >= Likely
+        let fault = FaultList.All.FirstOrDefault(f => f.Id == suspect.Fault)
+        where fault is not null
+        select (fault.Remedy.Words, $"{suspect.Name}, {Print.Percent(suspect.Probability)} likely");
+
+    private static string Part(PartBody part) => string.Join(", ", new[] { part.Part, part.Number }.Where(w => !string.IsNullOrEmpty(w)));
+}
