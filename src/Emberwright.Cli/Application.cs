@@ -44,8 +44,13 @@ internal static class Application
                 .WithExample("practise", "--seed", "7", "--difficulty", "easy")
                 .WithExample("practise", "--pattern", "hydronic", "--seed", "3", "--watch");
             config.AddCommand<ReportCommand>("report")
-                .WithDescription("The customer's page and the figures, as PDF")
-                .WithExample("report", "demo/visits/healthy-service.jsonl", "-o", "report.pdf");
+                .WithDescription("The report as PDF, and the papers beside it")
+                .WithExample("report", "demo/visits/healthy-service.jsonl", "-o", "report.pdf")
+                .WithExample("report", "demo/visits/healthy-service.jsonl", "--paper", "card", "-o", "card.pdf")
+                .WithExample("report", "--batch", "demo/visits", "-o", "reports");
+            config.AddCommand<VerifyCommand>("verify")
+                .WithDescription("Whether a report and a visit file belong together, unchanged since signed")
+                .WithExample("verify", "report.pdf", "visit.jsonl");
             config.AddCommand<ForecastCommand>("forecast")
                 .WithDescription("How a stove fouls, area by area, and when it is due; from all its visits")
                 .WithExample("forecast", "demo/visits/healthy-service.jsonl", "--day", "2026-10-01")

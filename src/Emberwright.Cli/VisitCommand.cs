@@ -12,29 +12,13 @@ namespace Emberwright.Cli;
 /// Reads a visit file, draws the engine's conclusions, writes them, and says on standard error what was wrong with the
 /// file. Malformed lines still give a result; the exit code then is 2.
 /// </summary>
-internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSettings> where TSettings : VisitSettings
+internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSettings> where TSettings : VisitOptions
 {
     protected Terminal Terminal { get; } = terminal;
 
     public override int Execute(CommandContext context, TSettings settings, CancellationToken cancellationToken)
     {
-        if (ReadFile(settings.File) is not { } text) return ExitCodes.BadInput;
-        var file = VisitFile.Read(text);
-        Findings? findings;
-        try
-        {
-            findings = Findings.Of(file);
-        }
-        catch (InputException e)
-        {
-            Complain(settings.File, file.Problems);
-            Terminal.Error.WriteLine($"{settings.File}: {e.Message}");
-            return ExitCodes.BadInput;
-        }
-
-        Complain(settings.File, file.Problems.Count > 0 ? file.Problems : findings?.Problems ?? Findings.WhyNone(file));
-        if (findings is null) return ExitCodes.BadInput;
-
+        if (Read(settings.Visit) is not { } findings) return ExitCodes.BadInput;
         try
         {
             var found = settings.Json ? WriteJson(findings, settings) : WriteText(findings, settings);
@@ -44,6 +28,25 @@ internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSe
         {
             Terminal.Error.WriteLine(e.Message);
             return ExitCodes.BadInput;
+        }
+    }
+
+    /// <summary>Reads a file and draws the conclusions; says what is wrong with it and returns null where none can be drawn.</summary>
+    protected Findings? Read(string path)
+    {
+        if (ReadFile(path) is not { } text) return null;
+        var file = VisitFile.Read(text);
+        try
+        {
+            var findings = Findings.Of(file);
+            Complain(path, file.Problems.Count > 0 ? file.Problems : findings?.Problems ?? Findings.WhyNone(file));
+            return findings;
+        }
+        catch (InputException e)
+        {
+            Complain(path, file.Problems);
+            Terminal.Error.WriteLine($"{path}: {e.Message}");
+            return null;
         }
     }
 

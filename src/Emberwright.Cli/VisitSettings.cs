@@ -5,15 +5,24 @@ using Spectre.Console.Cli;
 
 namespace Emberwright.Cli;
 
-/// <summary>What every command about a visit takes.</summary>
-internal class VisitSettings : CommandSettings
+/// <summary>What every command about one visit takes.</summary>
+internal class VisitSettings : VisitOptions
+{
+    [CommandArgument(0, "<FILE>")]
+    [Description("The visit file (JSON Lines); - reads standard input")]
+    public required string File { get; init; }
+
+    public override string Visit => File;
+}
+
+/// <summary>What commands about a visit take, wherever its file is named.</summary>
+internal abstract class VisitOptions : CommandSettings
 {
     /// <summary>Stands for standard input, which is written "-".</summary>
     public const string StandardInput = ":stdin";
 
-    [CommandArgument(0, "<FILE>")]
-    [Description("The visit file (JSON Lines); - reads standard input")]
-    public required string File { get; init; }
+    /// <summary>The visit file.</summary>
+    public abstract string Visit { get; }
 
     [CommandOption("--json")]
     [Description("Write JSON, as docs/json.md describes")]

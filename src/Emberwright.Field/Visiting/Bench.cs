@@ -120,7 +120,7 @@ public sealed class Bench : IDisposable
 
     /// <summary>Closes the visit: a seal over everything recorded and every figure shown.</summary>
     public Task<bool> SignOff() => Write(
-        Seal.Over(Visit!.Journal, Engine.Version, SealedFigures.Of(Findings?.Beliefs)), "Signed off");
+        Seal.Over(Visit!.Journal, Engine.Version, SealedFigures.Of(Findings?.Beliefs, Visit)), "Signed off");
 
     private void Fold(BookVisit held)
     {

@@ -18,8 +18,10 @@ internal static class DoorTagPage
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         double x = format.Side, measure = format.Measure, y = 34;
         shapes.Add(new Circle(new(format.Width / 2, 18), 8, new Role("hole", null, Token.Ink3, 0.75, 2, 2)));
-        if (input.Notice is { } notice)
+        var no = input.Answer.Use == Use.No;
+        if (no || input.Notice is not null)
         {
+            var notice = input.Notice ?? new StopUse(input.Answer.Reason, "", "", false, input.At);
             shapes.Add(new Rect(new Box(x, y, measure, 84), Roles.Tag, 2));
             shapes.Add(new Text(new(format.Width / 2, y + 37), "Do not use", Big, Anchor.Middle));
             shapes.Add(new Text(new(format.Width / 2, y + 68), "this stove", Big, Anchor.Middle));
@@ -30,12 +32,12 @@ internal static class DoorTagPage
         }
         else
         {
-            shapes.Add(new Text(new(format.Width / 2, y + 30), "Serviced", Word, Anchor.Middle));
+            shapes.Add(new Text(new(format.Width / 2, y + 30), input.Answer.Use == Use.NotDecided ? "Work not finished" : "Serviced", Word with { Size = input.Answer.Use == Use.NotDecided ? 22 : Word.Size }, Anchor.Middle));
             y += 48;
             Lines(shapes, "On", Print.Day(input.At), x, measure, 1, ref y);
             Lines(shapes, "May it be used?", $"{AnswerLine.Word(input.Answer.Use)} {input.Answer.Reason}", x, measure, 6, ref y);
             if (input.Next is { } next) Lines(shapes, "Next service", next.Headline, x, measure, 2, ref y);
-            Lines(shapes, "Every week", "Scrape the burn pot. Empty the ash into a metal bucket with a lid, outdoors. Test the CO alarm.", x, measure, 4, ref y);
+            if (input.Answer.Use != Use.NotDecided) Lines(shapes, "Every week", "Scrape the burn pot. Empty the ash into a metal bucket with a lid, outdoors. Test the CO alarm.", x, measure, 4, ref y);
         }
 
         var foot = format.Height - 44;

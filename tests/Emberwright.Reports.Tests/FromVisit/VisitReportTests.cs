@@ -209,7 +209,7 @@ public class VisitReportTests
     private static ReportInput Closed(Visit visit)
     {
         var beliefs = DemoVisits.Concluded(visit);
-        return Report(DemoVisits.Sealed(visit, SealedFigures.Of(beliefs)), beliefs);
+        return Report(DemoVisits.Sealed(visit, SealedFigures.Of(beliefs, visit)), beliefs);
     }
 
     private static ReportInput Report(Visit visit, Beliefs? beliefs, string engine = "0.1.0") =>
