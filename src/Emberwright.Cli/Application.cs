@@ -55,6 +55,10 @@ internal static class Application
                 .WithDescription("How a stove fouls, area by area, and when it is due; from all its visits")
                 .WithExample("forecast", "demo/visits/healthy-service.jsonl", "--day", "2026-10-01")
                 .WithExample("forecast", "visits/heron-2/", "--fuel-per-year", "1.2t", "--json");
+            config.AddCommand<DueCommand>("due")
+                .WithDescription("Which stoves are due, from dates agreed and forecasts; letters, messages, a calendar file")
+                .WithExample("due", "demo/visits/", "--until", "2027-06-30")
+                .WithExample("due", "demo/visits/", "--spring-offer", "--letters", "letters/", "--ics", "due.ics");
             config.AddCommand<FlueCommand>("flue")
                 .WithDescription("What an analyser's readings say about a fire; no file needed")
                 .WithExample("flue", "--o2", "11.7", "--co", "190", "--flue", "163degC", "--feed", "1.7kg/h")

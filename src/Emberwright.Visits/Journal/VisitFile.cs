@@ -32,6 +32,17 @@ public sealed record VisitFile(VisitJournal Journal, IReadOnlyList<Problem> Prob
         return text.ToString();
     }
 
+    /// <summary>The header alone, without reading the entries; null when the text does not begin with one.</summary>
+    public static VisitHeader? HeaderOf(string text) => HeaderOf(text, JournalFormat.Visit);
+
+    /// <inheritdoc cref="HeaderOf(string)"/>
+    public static VisitHeader? HeaderOf(string text, JournalFormat format)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(format);
+        return ReadHeader(text.TrimStart('\uFEFF').Split('\n', 2), format, [], out _) is { Visit.Length: > 0 } header ? header : null;
+    }
+
     internal static VisitFile Read(string text, IReadOnlyList<UpcastStep> upcasts) => Read(text, JournalFormat.Visit, upcasts);
 
     private static VisitFile Read(string text, JournalFormat format, IReadOnlyList<UpcastStep> upcasts)
