@@ -8,11 +8,14 @@ builder.RootComponents.Add<App>("#app");
 builder.RootComponents.Add<Microsoft.AspNetCore.Components.Web.HeadOutlet>("head::after");
 builder.Services.AddSingleton<JournalStore>();
 builder.Services.AddSingleton<Preferences>();
+builder.Services.AddSingleton<Office>();
+builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Book>();
 builder.Services.AddSingleton<Readout>();
 builder.Services.AddSingleton<Bench>();
 builder.Services.AddSingleton<Screen>();
 builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddSingleton(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });
 
 var host = builder.Build();
 await host.Services.GetRequiredService<Preferences>().Load();

@@ -36,29 +36,46 @@ public sealed class BookVisit(VisitJournal journal, bool demo, IReadOnlyList<Pro
 /// All visits on this phone, in memory and in the store. The only place that writes: an entry stands in memory, and so
 /// on any screen, only after it has reached the disk.
 /// </summary>
-public sealed class Book(JournalStore store, Preferences preferences, TimeProvider time)
+public sealed class Book(JournalStore store, Preferences preferences, Shelf shelf, TimeProvider time)
 {
     private const string Unnamed = "unnamed";
     private const int MostTries = 20;
+    // Visits kept in memory beside the open ones: instruments and cards are looked for among them.
+    private const int Latest = 40;
     private readonly Dictionary<string, BookVisit> visits = [];
+    private readonly HashSet<string> indexing = [];
 
     /// <summary>Raised after any visit changed.</summary>
     public event Action? Changed;
 
-    /// <summary>Every visit, in no order.</summary>
+    /// <summary>How many visits are on this phone.</summary>
+    public int Count { get; private set; }
+
+    /// <summary>The visits in memory: every open one, the latest that are closed, and those opened since; in no order.</summary>
     public IReadOnlyCollection<BookVisit> Visits => visits.Values;
 
-    /// <summary>The visit of an id, or null.</summary>
+    /// <summary>The visit of an id, or null when it is not in memory; see <see cref="Open"/>.</summary>
     public BookVisit? Find(string id) => visits.GetValueOrDefault(id);
 
     /// <summary>True when the browser has cleared what this phone once held.</summary>
     public bool WasCleared { get; private set; }
 
-    /// <summary>Reads the store; on the very first start lays out the demo firm.</summary>
+    /// <summary>Brings a visit into memory.</summary>
+    /// <returns>False when it is not on this phone.</returns>
+    public async Task<bool> Open(string id)
+    {
+        if (!visits.ContainsKey(id) && await store.Visit(id) is { } kept) Hold(kept);
+        return visits.ContainsKey(id);
+    }
+
+    /// <summary>Reads what a start needs; on the very first start lays out the demo firm.</summary>
     public async Task Load()
     {
         WasCleared = await store.WasCleared();
-        foreach (var kept in await store.Visits()) Take(kept);
+        var start = await store.Start(Latest);
+        foreach (var kept in start.Visits) Hold(kept);
+        Count = start.Count;
+        _ = shelf.CatchUp(start.Missing, Folded);
         await store.Follow(DotNetObjectReference.Create(this));
         if (preferences.DemoSeen || WasCleared) return;
         await LayOutDemo();
@@ -70,7 +87,7 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
     public async Task Written(string visit)
     {
         if (await store.Visit(visit) is not { } kept) return;
-        Take(kept);
+        Hold(kept);
         Changed?.Invoke();
     }
 
@@ -102,14 +119,9 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
             await Written(visit);
             return false;
         }
+        Index(visit);
         Set(visits[visit].With(entries.Aggregate(visits[visit].Journal, (all, entry) => all.Append(entry))));
         return true;
-    }
-
-    private void Take(KeptVisit kept)
-    {
-        var file = VisitFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""]));
-        visits[kept.Visit] = new(file.Journal, kept.Demo, file.Problems);
     }
 
     /// <summary>What takes an entry back: a correction that withdraws it. The entry stays in the journal, struck through.</summary>
@@ -122,7 +134,9 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
         var journal = VisitJournal.Begin(Guid.CreateVersion7(time.GetUtcNow()).ToString());
         foreach (var body in bodies) journal = Factory().Append(journal, body);
         await store.Begin(journal, demo: false);
+        Count++;
         Set(new(journal, false, []));
+        Index(journal.Header.Visit);
         return journal.Header.Visit;
     }
 
@@ -153,21 +167,78 @@ public sealed class Book(JournalStore store, Preferences preferences, TimeProvid
     {
         await store.RemoveDemo();
         foreach (var visit in visits.Values.Where(visit => visit.Demo).ToArray()) visits.Remove(visit.Id);
+        var start = await store.Start(Latest);
+        Count = start.Count;
         Changed?.Invoke();
+        await shelf.CatchUp(start.Missing, Folded);
+    }
+
+    /// <summary>Takes a visit file in without saying so to the screens; <see cref="Refresh"/> does, once all are in.</summary>
+    /// <param name="text">The file's text.</param>
+    /// <param name="demo">True for the demo firm's.</param>
+    public async Task TakeInQuietly(string text, bool demo)
+    {
+        var file = VisitFile.Read(text);
+        if (file.Journal.Header.Visit.Length > 0) await Keep(file, demo);
+    }
+
+    /// <summary>Reads the start anew and makes the lines that are missing.</summary>
+    public async Task Refresh()
+    {
+        var start = await store.Start(Latest);
+        foreach (var kept in start.Visits) Hold(kept);
+        Count = start.Count;
+        Changed?.Invoke();
+        await shelf.CatchUp(start.Missing, Folded);
+    }
+
+    /// <summary>The journal of a visit as the store keeps it.</summary>
+    public static VisitFile Parse(KeptVisit kept)
+    {
+        ArgumentNullException.ThrowIfNull(kept);
+        return VisitFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""]));
+    }
+
+    private static IReadOnlyList<Visit> Folded(IEnumerable<KeptVisit> kept) => [.. kept.Select(visit => Visit.Fold(Parse(visit).Journal))];
+
+    private void Hold(KeptVisit kept)
+    {
+        var file = Parse(kept);
+        visits[kept.Visit] = new(file.Journal, kept.Demo, file.Problems);
+    }
+
+    // Lines are made when the hand rests: a step of the work does not wait for them, and a start makes those it finds missing.
+    private void Index(string visit)
+    {
+        if (!indexing.Add(visit)) return;
+        _ = Task.Delay(700).ContinueWith(async _ =>
+        {
+            indexing.Remove(visit);
+            if (Find(visit) is { } held) await shelf.Put(held.Visit);
+        }, TaskScheduler.Current);
     }
 
     private async Task<BookVisit> TakeIn(VisitFile file, bool demo)
     {
+        var taken = await Keep(file, demo);
+        Set(taken);
+        Index(taken.Id);
+        return taken;
+    }
+
+    private async Task<BookVisit> Keep(VisitFile file, bool demo)
+    {
         var id = file.Journal.Header.Visit;
-        if (Find(id) is null)
+        if (!await Open(id))
         {
             await store.Begin(file.Journal, demo);
-            return Set(new(file.Journal, demo, file.Problems));
+            Count++;
+            return new(file.Journal, demo, file.Problems);
         }
         for (var tries = 0; tries < MostTries; tries++)
         {
             var merged = Find(id)!.Journal.Merge(file.Journal);
-            if (await Add(id, [.. merged.Entries.Except(Find(id)!.Journal.Entries)])) return Set(Find(id)!.With(merged, file.Problems));
+            if (await Add(id, [.. merged.Entries.Except(Find(id)!.Journal.Entries)])) return Find(id)!.With(merged, file.Problems);
         }
         throw Busy();
     }

@@ -1,5 +1,9 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Emberwright.Visits.Firm;
 using Emberwright.Visits.Journal;
 using Microsoft.JSInterop;
 
@@ -11,6 +15,29 @@ namespace Emberwright.Field.Store;
 /// <param name="Demo">True for the visits that come with the app.</param>
 /// <param name="Lines">Entries in the order they were written here, each as first written.</param>
 public sealed record KeptVisit(string Visit, string Header, bool Demo, IReadOnlyList<string> Lines);
+
+/// <summary>What a start is given.</summary>
+/// <param name="Visits">Visits, whole.</param>
+/// <param name="Count">How many visits there are.</param>
+/// <param name="Missing">Visits whose derived line is missing.</param>
+public sealed record KeptStart(IReadOnlyList<KeptVisit> Visits, int Count, IReadOnlyList<string> Missing);
+
+/// <summary>The firm's book as it lies in the store.</summary>
+/// <param name="Header">Its header; null when nothing was written yet.</param>
+/// <param name="Lines">Its entries, each as first written.</param>
+public sealed record KeptBook(string? Header, IReadOnlyList<string> Lines);
+
+/// <summary>What a search found.</summary>
+/// <param name="Count">How many stoves.</param>
+/// <param name="Stoves">The first of them, as a JSON list.</param>
+public sealed record KeptFound(int Count, string Stoves);
+
+/// <summary>A visit's derived line as the store keeps it; its names are those of its indexes.</summary>
+internal sealed record VisitRow(string Visit, string Stove, string Day, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Open, string Json);
+
+/// <summary>A stove's derived line as the store keeps it.</summary>
+internal sealed record StoveRow(
+    string Stove, string Day, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Due, string Text, bool Foretold, string? Json);
 
 /// <summary>What room the phone gives.</summary>
 /// <param name="Persisted">True when the browser promised not to clear the store by itself.</param>
@@ -26,9 +53,78 @@ public sealed class JournalStore(IJSRuntime js)
 {
     private readonly Lazy<Task<IJSObjectReference>> module = new(() => js.InvokeAsync<IJSObjectReference>("import", "./js/store.js").AsTask());
 
-    /// <summary>Every visit on this phone.</summary>
-    public async Task<IReadOnlyList<KeptVisit>> Visits() =>
-        JsonSerializer.Deserialize(await Ask<string>("visits"), StoreJson.Default.IReadOnlyListKeptVisit) ?? [];
+    /// <summary>What a start needs: visits that are open and the latest that are closed, whole.</summary>
+    /// <param name="latest">How many closed ones.</param>
+    public async Task<KeptStart> Start(int latest) => JsonSerializer.Deserialize(await Ask<string>("start", latest), StoreJson.Default.KeptStart)!;
+
+    /// <summary>Visits by id, whole.</summary>
+    public async Task<IReadOnlyList<KeptVisit>> Journals(IEnumerable<string> visits) =>
+        JsonSerializer.Deserialize(await Ask<string>("journals", (object)visits.ToArray()), StoreJson.Default.IReadOnlyListKeptVisit) ?? [];
+
+    /// <summary>Ids of every visit on this phone.</summary>
+    public Task<string[]> VisitIds() => Ask<string[]>("visitIds");
+
+    /// <summary>Lines of a stove's visits.</summary>
+    /// <param name="stoves">Its keys.</param>
+    public async Task<IReadOnlyList<VisitSummary>> VisitsOf(params string[] stoves) => Lines(await Ask<string>("visitsOf", (object)stoves), VisitSummaryJson.Read);
+
+    /// <summary>Lines of every visit.</summary>
+    public async Task<IReadOnlyList<VisitSummary>> EveryVisit() => Lines(await Ask<string>("everyVisit"), VisitSummaryJson.Read);
+
+    /// <summary>A stove's line, or null.</summary>
+    public async Task<StoveLine?> Stove(string key) => await Ask<string?>("stove", key) is { } json ? StoveLine.Read(json) : null;
+
+    /// <summary>The stoves visited last.</summary>
+    public async Task<IReadOnlyList<StoveLine>> LatestStoves(int limit) => Lines(await Ask<string>("latestStoves", limit), StoveLine.Read);
+
+    /// <summary>The stoves due by a day, soonest first.</summary>
+    public async Task<IReadOnlyList<StoveLine>> DueBy(DateOnly day, int limit) => Lines(await Ask<string>("dueBy", Iso(day), limit), StoveLine.Read);
+
+    /// <summary>How many stoves there are.</summary>
+    public Task<int> StoveCount() => Ask<int>("stoveCount");
+
+    /// <summary>Keys of stoves without a forecast.</summary>
+    public Task<string[]> Unforetold(int limit) => Ask<string[]>("unforetold", limit);
+
+    /// <summary>The stoves in which all words typed occur, in any of their forms, visited last first; and how many there are.</summary>
+    public async Task<(int Count, IReadOnlyList<StoveLine> Stoves)> Find(string typed, int limit)
+    {
+        var found = JsonSerializer.Deserialize(
+            await Ask<string>("find", SearchWords.Read(typed).Select(forms => forms.ToArray()).ToArray(), limit), StoreJson.Default.KeptFound)!;
+        return (found.Count, Lines(found.Stoves, StoveLine.Read));
+    }
+
+    /// <summary>Keeps derived lines; a stove without a line is dropped.</summary>
+    public Task KeepLines(IEnumerable<VisitSummary> visits, IEnumerable<(string Key, StoveLine? Line)> stoves) => Do("keepLines",
+        visits.Select(v => new VisitRow(v.Visit, v.Stove, Iso(v.Day), v.State == VisitState.SignedOff ? null : 1, VisitSummaryJson.Write(v))).ToArray(),
+        stoves.Select(s => new StoveRow(s.Key, Iso(s.Line?.Last.Day), s.Line?.Due is { } due ? Iso(due) : null, s.Line?.Text ?? "", s.Line?.Forecast is not null, s.Line?.ToJson())).ToArray());
+
+    /// <summary>Drops every derived line.</summary>
+    public Task DropLines() => Do("dropLines");
+
+    /// <summary>The firm's book.</summary>
+    public async Task<KeptBook> Book() => JsonSerializer.Deserialize(await Ask<string>("book"), StoreJson.Default.KeptBook)!;
+
+    /// <summary>Adds entries to the firm's book, all or none.</summary>
+    public Task AppendBook(VisitJournal book, IReadOnlyList<Entry> entries, bool demo) => Do("appendBook", book.Header.Line, Hashes(entries), Lines(entries), demo);
+
+    /// <summary>Words kept as bytes, by reference; those that are gone are left out.</summary>
+    public async Task<IReadOnlyDictionary<string, string>> Texts(IEnumerable<string> references)
+    {
+        var hashes = references.Select(Bare).Distinct().ToArray();
+        if (hashes.Length == 0) return new Dictionary<string, string>();
+        var kept = JsonSerializer.Deserialize(await Ask<string>("texts", (object)hashes), StoreJson.Default.DictionaryStringString)!;
+        return kept.Select(k => (k.Key, Words: TextBlob.Words(Encoding.UTF8.GetBytes(k.Value)))).Where(k => k.Words is not null).ToDictionary(k => Prefix + k.Key, k => k.Words!);
+    }
+
+    /// <summary>Keeps words about a person and returns the reference by which an entry may name them.</summary>
+    public async Task<string> KeepText(string words) => Prefix + await KeepPicture(TextBlob.Bytes(words, RandomNumberGenerator.GetBytes(16)), "text/plain");
+
+    /// <summary>Erases bytes for good, on a person's request.</summary>
+    public Task Erase(IEnumerable<string> references) => Do("erase", (object)references.Select(Bare).ToArray());
+
+    /// <summary>Hashes of everything kept beside the journals.</summary>
+    public Task<string[]> Blobs() => Ask<string[]>("blobs");
 
     /// <summary>Adds a visit with the entries it has so far, whole or not at all; its id must be new here.</summary>
     public Task Begin(VisitJournal journal, bool demo) =>
@@ -69,6 +165,18 @@ public sealed class JournalStore(IJSRuntime js)
     /// <summary>Asks the browser to keep the store for good and says what room there is.</summary>
     public async Task<Space> Space() => JsonSerializer.Deserialize(await Ask<string>("space"), StoreJson.Default.Space)!;
 
+    private const string Prefix = "sha256:";
+
+    private static string Bare(string reference) => reference.StartsWith(Prefix, StringComparison.Ordinal) ? reference[Prefix.Length..] : reference;
+
+    private static string Iso(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
+
+    private static List<T> Lines<T>(string list, Func<string, T?> read) where T : class
+    {
+        using var document = JsonDocument.Parse(list);
+        return [.. document.RootElement.EnumerateArray().Select(line => read(line.GetRawText())).OfType<T>()];
+    }
+
     private static string[] Hashes(IEnumerable<Entry> entries) => [.. entries.Select(entry => entry.LineHash())];
 
     private static string[] Lines(IEnumerable<Entry> entries) => [.. entries.Select(entry => entry.Line)];
@@ -80,6 +188,10 @@ public sealed class JournalStore(IJSRuntime js)
 
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
 [JsonSerializable(typeof(IReadOnlyList<KeptVisit>))]
+[JsonSerializable(typeof(KeptStart))]
+[JsonSerializable(typeof(KeptBook))]
+[JsonSerializable(typeof(KeptFound))]
+[JsonSerializable(typeof(Dictionary<string, string>))]
 [JsonSerializable(typeof(Space))]
 [JsonSerializable(typeof(IReadOnlyList<OwnInstrument>))]
 internal sealed partial class StoreJson : JsonSerializerContext;

@@ -131,31 +131,14 @@ public static class CsvImport
         if (said.TryGetValue("customer", out var owner) && book.Find<Customer>("customer", owner.Text) is null)
             problems.Add(Problem(owner, heads, "No customer in the book has this id.", "Take the customers in first, or leave it empty."));
         if (problems.Count > at) return null;
-        var found = new List<Problem>();
-        using var document = JsonDocument.Parse(Json(id!, said));
-        var body = FirmKinds.Read(kind, new BodyReader(document.RootElement, row[0].Line, "", found), "");
+        var (body, found) = RecordText.Read(kind, id!, said.Where(s => s.Key != "id").ToDictionary(s => s.Key, s => s.Value.Text));
         foreach (var problem in found)
-            problems.Add(said.TryGetValue(problem.Field, out var cell) ? Problem(cell, heads, problem.Message, problem.Remedy) : new(problem.Line, 0, problem.Field, problem.Value, problem.Message, problem.Remedy));
-        return found.Count > 0 ? null : body as RecordBody;
+            problems.Add(said.TryGetValue(problem.Field, out var cell) ? Problem(cell, heads, problem.Message, problem.Remedy) : new(row[0].Line, 0, problem.Field, problem.Value, problem.Message, problem.Remedy));
+        return body;
     }
 
     private static CellProblem Problem(Cell cell, IReadOnlyList<string> heads, string message, string remedy) =>
         new(cell.Line, cell.Column, heads[cell.Column - 1], cell.Text, message, remedy);
-
-    private static string Json(string id, Dictionary<string, Cell> said) => BodyWriter.Object(w =>
-    {
-        w.Text("id", id);
-        foreach (var (member, cell) in said.Where(s => s.Key != "id"))
-        {
-            if (member == "equivalents") w.TextList(member, cell.Text.Split(['|', '/', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
-            else if (member is "price" or "keep" && IsNumber(cell.Text)) w.Raw(member, cell.Text);
-            else w.Text(member, cell.Text);
-        }
-    });
-
-    private static bool IsNumber(string text) =>
-        double.TryParse(text, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out _) && char.IsAsciiDigit(text[0]) && char.IsAsciiDigit(text[^1])
-        && (text[0] != '0' || text.Length == 1 || text[1] == '.');
 
     // The same row taken in twice is the same record: its id follows from what tells it apart, or is the one already there.
     private static string? IdOf(string kind, Dictionary<string, Cell> said, FirmBook book, Func<string, string?>? words)

@@ -83,6 +83,19 @@ public sealed class FirmBook
         return seen[^1];
     }
 
+    /// <summary>An id with every id that was joined to it.</summary>
+    public IReadOnlyList<string> Joins(string kind, string id)
+    {
+        var into = Into(kind, id);
+        return [into, .. joined.Keys.Where(k => k.Kind == kind && k.Id != into && Into(kind, k.Id) == into).Select(k => k.Id)];
+    }
+
+    /// <summary>The record of a stove known from visits: the one joined to its key, or the one with its maker and serial number.</summary>
+    /// <param name="key">The stove's key.</param>
+    public StoveRecord? StoveOf(string key) =>
+        Joins("stove", key).Select(id => records.GetValueOrDefault(("stove", id)) as StoveRecord).FirstOrDefault(r => r is not null)
+        ?? Stoves.FirstOrDefault(s => !string.IsNullOrEmpty(s.Serial) && Into("stove", StoveKey.Of(s.Maker, s.Serial, null, null)!) == Into("stove", key));
+
     /// <summary>The facts of one kind, in order.</summary>
     public IEnumerable<Fact<T>> Of<T>() where T : EntryBody =>
         Facts.Where(f => f.Body is T).Select(f => new Fact<T>(f.Entry, (T)f.Body, f.Epoch, f.Corrected));

@@ -1,4 +1,6 @@
-// The phone's own store, in IndexedDB: journals, pictures, settings.
+// The phone's own store, in IndexedDB: journals, the firm's book, pictures, settings; and what is derived from them so
+// that no list has to read a journal: a line for each visit ("index") and for each stove ("stoves"). A derived line is
+// dropped in the same transaction that adds to its journal, so that a line that is there is never out of date.
 //
 // A journal is only ever added to: lines go in with add(), which refuses the same line twice, and no function here
 // changes or removes one. (Removing the demo firm removes whole visits that were marked as demo.)
@@ -18,9 +20,19 @@ export function follow(book) { listener = book; }
 function database() {
     if (gone) return Promise.reject(new Error('The store is gone: the browser has cleared it.'));
     opened ??= new Promise((resolve, reject) => {
-        const request = indexedDB.open('emberwright', 1);
-        request.onupgradeneeded = () => {
+        const request = indexedDB.open('emberwright', 2);
+        request.onupgradeneeded = event => {
             const db = request.result;
+            const index = db.createObjectStore('index', { keyPath: 'visit' });
+            index.createIndex('stove', 'stove');
+            index.createIndex('day', 'day');
+            index.createIndex('open', 'open');
+            const stoves = db.createObjectStore('stoves', { keyPath: 'stove' });
+            stoves.createIndex('due', 'due');
+            stoves.createIndex('day', 'day');
+            const book = db.createObjectStore('book', { keyPath: 'order', autoIncrement: true });
+            book.createIndex('hash', 'hash', { unique: true });
+            if (event.oldVersion >= 1) return;
             db.createObjectStore('visits', { keyPath: 'visit' });
             const lines = db.createObjectStore('lines', { keyPath: 'order', autoIncrement: true });
             lines.createIndex('visit', 'visit');
@@ -60,17 +72,168 @@ async function read(store, ask) {
     });
 }
 
-/** Every visit on this phone, as { visit, header, demo, lines }, in the order the lines were written. */
-export async function visits() {
-    const [all, lines] = await Promise.all([read('visits', s => s.getAll()), read('lines', s => s.getAll())]);
-    const byVisit = new Map(all.map(v => [v.visit, { ...v, lines: [] }]));
-    for (const line of lines) byVisit.get(line.visit)?.lines.push(line.line);
-    return JSON.stringify([...byVisit.values()]);
+async function whole(visits) {
+    const db = await database();
+    return new Promise((resolve, reject) => {
+        const transaction = db.transaction(['visits', 'lines']);
+        const found = [];
+        for (const visit of visits) {
+            const head = transaction.objectStore('visits').get(visit);
+            const lines = transaction.objectStore('lines').index('visit').getAll(visit);
+            lines.onsuccess = () => { if (head.result) found.push({ ...head.result, lines: lines.result.map(l => l.line) }); };
+        }
+        transaction.oncomplete = () => resolve(found);
+        transaction.onerror = () => reject(transaction.error);
+    });
+}
+
+/**
+ * What a start needs: the visits that are open, the latest that are closed, and those whose line is missing, each with
+ * its journal: { visits: [{ visit, header, demo, lines }], count, missing: [visit] }. At most so many are given whole.
+ */
+export async function start(latest) {
+    const [visits, indexed, open] = await Promise.all([
+        read('visits', s => s.getAllKeys()), read('index', s => s.count()), read('index', s => s.index('open').getAllKeys())]);
+    const wanted = new Set(open);
+    let missing = [];
+    if (indexed < visits.length) {
+        const lines = new Set(await read('index', s => s.getAllKeys()));
+        missing = visits.filter(visit => !lines.has(visit));
+        for (const visit of missing.slice(0, latest)) wanted.add(visit);
+    }
+    for (const row of await rows('index', 'day', null, 'prev', latest)) wanted.add(row.visit);
+    return JSON.stringify({ visits: await whole([...wanted]), count: visits.length, missing });
+}
+
+/** Journals by visit id, in the same form. */
+export async function journals(visits) {
+    return JSON.stringify(await whole(visits));
+}
+
+/** Ids of every visit. */
+export async function visitIds() {
+    return read('visits', s => s.getAllKeys());
+}
+
+async function rows(store, index, range, direction, limit) {
+    const db = await database();
+    return new Promise((resolve, reject) => {
+        const found = [];
+        const request = db.transaction(store).objectStore(store).index(index).openCursor(range, direction);
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+            const cursor = request.result;
+            if (cursor && found.length < limit) { found.push(cursor.value); cursor.continue(); } else resolve(found);
+        };
+    });
+}
+
+const listed = found => `[${found.map(row => row.json).join(',')}]`;
+
+/** The lines of a stove's visits, as a JSON list. */
+export async function visitsOf(stoves) {
+    const found = await Promise.all(stoves.map(stove => read('index', s => s.index('stove').getAll(stove))));
+    return listed(found.flat());
+}
+
+/** The lines of every visit, as a JSON list. */
+export async function everyVisit() {
+    return listed(await read('index', s => s.getAll()));
+}
+
+/** A stove's line as JSON, or null. */
+export async function stove(key) {
+    return (await read('stoves', s => s.get(key)))?.json ?? null;
+}
+
+/** The stoves visited last, as a JSON list. */
+export async function latestStoves(limit) {
+    return listed(await rows('stoves', 'day', null, 'prev', limit));
+}
+
+/** The stoves due by a day, soonest first, as a JSON list. */
+export async function dueBy(day, limit) {
+    return listed(await rows('stoves', 'due', IDBKeyRange.bound('0', day), 'next', limit));
+}
+
+export async function stoveCount() {
+    return read('stoves', s => s.count());
+}
+
+/** Keys of stoves without a forecast, at most so many. */
+export async function unforetold(limit) {
+    return (await read('stoves', s => s.getAll())).filter(row => !row.foretold).slice(0, limit).map(row => row.stove);
+}
+
+// What search looks through, once it was needed: a text for each stove.
+let words;
+
+/** The stoves in which every group of words has one that occurs, visited last first, as a JSON list. */
+export async function find(groups, limit) {
+    words ??= new Map((await read('stoves', s => s.getAll())).map(row => [row.stove, row]));
+    const found = [];
+    for (const row of words.values()) if (groups.every(group => group.some(word => row.text.includes(word)))) found.push(row);
+    found.sort((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0));
+    return JSON.stringify({ count: found.length, stoves: `[${found.slice(0, limit).map(row => row.json).join(',')}]` });
+}
+
+/** Keeps derived lines. A stove's line whose json is null is dropped. */
+export async function keepLines(visits, stoves) {
+    await write(['index', 'stoves'], transaction => {
+        for (const row of visits) transaction.objectStore('index').put(row);
+        for (const row of stoves) {
+            if (row.json === null) transaction.objectStore('stoves').delete(row.stove);
+            else transaction.objectStore('stoves').put(row);
+        }
+    });
+    if (words) for (const row of stoves) if (row.json === null) words.delete(row.stove); else words.set(row.stove, row);
+}
+
+/** Drops every derived line; they are made anew at the next start. */
+export async function dropLines() {
+    words = undefined;
+    await write(['index', 'stoves'], transaction => { transaction.objectStore('index').clear(); transaction.objectStore('stoves').clear(); });
+}
+
+/** The firm's book as { header, lines }; header null when nothing was written yet. */
+export async function book() {
+    const [header, lines] = await Promise.all([setting('firm-header'), read('book', s => s.getAll())]);
+    return JSON.stringify({ header, lines: lines.map(l => l.line) });
+}
+
+/** Adds lines to the firm's book, all or none; its header with the first. */
+export function appendBook(header, hashes, lines, demo) {
+    return write(['book', 'settings'], transaction => {
+        transaction.objectStore('settings').put({ name: 'firm-header', value: header });
+        const store = transaction.objectStore('book');
+        hashes.forEach((hash, n) => store.add({ hash, line: lines[n], ...(demo ? { demo: true } : {}) }));
+    });
+}
+
+/** Words kept as bytes, as { hash: text }; those that are gone are left out. */
+export async function texts(hashes) {
+    const found = {};
+    await Promise.all(hashes.map(async hash => {
+        const kept = await read('pictures', s => s.get(hash));
+        if (kept) found[hash] = await kept.bytes.text();
+    }));
+    return JSON.stringify(found);
+}
+
+/** Erases bytes for good, on a person's request. The entries that name them stay. */
+export function erase(hashes) {
+    return write(['pictures'], transaction => { for (const hash of hashes) transaction.objectStore('pictures').delete(hash); });
+}
+
+/** Hashes of everything kept beside the journals. */
+export async function blobs() {
+    return read('pictures', s => s.getAllKeys());
 }
 
 /** Adds a visit with the lines it has so far; whole or not at all. */
 export function begin(visit, header, hashes, lines, demo) {
-    return write(['visits', 'lines'], transaction => {
+    return write(['visits', 'lines', 'index'], transaction => {
+        transaction.objectStore('index').delete(visit);
         transaction.objectStore('visits').add({ visit, header, demo });
         const store = transaction.objectStore('lines');
         hashes.forEach((hash, n) => store.add({ visit, hash, line: lines[n] }));
@@ -84,10 +247,11 @@ export function begin(visit, header, hashes, lines, demo) {
 export async function append(visit, hashes, lines, known) {
     let stale = false;
     try {
-        await write(['lines'], transaction => {
+        await write(['lines', 'index'], transaction => {
             const store = transaction.objectStore('lines');
             store.index('visit').count(visit).onsuccess = event => {
                 if (event.target.result !== known) { stale = true; transaction.abort(); return; }
+                transaction.objectStore('index').delete(visit);
                 hashes.forEach((hash, n) => store.add({ visit, hash, line: lines[n] }));
             };
         });
@@ -107,10 +271,15 @@ export async function visit(id) {
     return JSON.stringify({ ...kept, lines: lines.map(line => line.line) });
 }
 
-/** Removes the visits that came with the app. A visit begun by a person is never marked as demo. */
+/** Removes the visits that came with the app, and the demo firm's entries in the book. A visit begun by a person is never marked as demo. */
 export async function removeDemo() {
     const demo = (await read('visits', s => s.getAll())).filter(v => v.demo).map(v => v.visit);
-    await write(['visits', 'lines'], transaction => {
+    words = undefined;
+    // A store that was emptied on purpose is not one that the browser has cleared.
+    if (demo.length === await read('visits', s => s.count())) try { localStorage.removeItem('held'); } catch { }
+    await write(['visits', 'lines', 'index', 'stoves', 'book'], transaction => {
+        transaction.objectStore('stoves').clear();
+        transaction.objectStore('index').clear();
         for (const visit of demo) {
             transaction.objectStore('visits').delete(visit);
             transaction.objectStore('lines').index('visit').openCursor(IDBKeyRange.only(visit)).onsuccess = event => {
@@ -118,6 +287,12 @@ export async function removeDemo() {
                 if (cursor) { cursor.delete(); cursor.continue(); }
             };
         }
+        transaction.objectStore('book').openCursor().onsuccess = event => {
+            const cursor = event.target.result;
+            if (!cursor) return;
+            if (cursor.value.demo) cursor.delete();
+            cursor.continue();
+        };
     });
 }
 

@@ -1,0 +1,34 @@
+using Emberwright.Field.Store;
+using Emberwright.Visits.Firm;
+
+namespace Emberwright.Field.Home;
+
+/// <summary>Takes an archive in: pictures first, so that no entry names what is not there, then visits, then the book.</summary>
+public static class ArchiveIn
+{
+    /// <summary>Takes it in. What is here already is kept and put together with it.</summary>
+    /// <param name="archive">The archive.</param>
+    /// <param name="demo">True for the demo firm's year, so that it can be removed.</param>
+    /// <param name="book">The visits.</param>
+    /// <param name="office">The firm's book.</param>
+    /// <param name="store">The store.</param>
+    /// <param name="say">Told how far it is.</param>
+    public static async Task Take(Archive archive, bool demo, Book book, Office office, JournalStore store, Action<string> say)
+    {
+        foreach (var bytes in archive.Blobs.Values) await store.KeepPicture(bytes, TextBlob.Words(bytes) is null ? "image/jpeg" : "text/plain");
+        var done = 0;
+        foreach (var text in archive.Visits.Values)
+        {
+            await book.TakeInQuietly(text, demo);
+            if (++done % 10 == 0)
+            {
+                say($"{done} of {archive.Visits.Count} visits…");
+                await Task.Delay(1);
+            }
+        }
+
+        if (archive.Book is not null) await office.TakeIn(archive.Book, demo);
+        say("Sorting in…");
+        await book.Refresh();
+    }
+}

@@ -1,0 +1,10 @@
+namespace Emberwright.Field.Home;
+
+/// <summary>One member of a record as a form shows it.</summary>
+/// <param name="Member">The member, as files write it.</param>
+/// <param name="Label">What it is, in words.</param>
+/// <param name="Type">Kind of input: text, date, tel, email.</param>
+/// <param name="Lines">True for a list, one item a line.</param>
+/// <param name="Hint">An example.</param>
+/// <param name="Mode">Which keyboard a phone shows.</param>
+public sealed record RecordField(string Member, string Label, string Type = "text", bool Lines = false, string? Hint = null, string? Mode = null);
