@@ -27,7 +27,8 @@ public sealed class AccessTests(Chromium chromium, Site site)
 
         foreach (var (name, address) in new[]
         {
-            ("today", ""), ("stoves", "stoves"), ("due", "due"), ("firm", "firm"), ("call", "visit/new"),
+            ("today", ""), ("stoves", "stoves"), ("due", "due"), ("firm", "firm"), ("call", "visit/new"), ("parts", "firm/parts"), ("people", "firm/people"),
+            ("customers", "firm/customers"), ("learnt", "firm/learnt"), ("exchange", "firm/exchange"), ("stove", "stoves/fennickoar~fo4020871"),
             ("reading", $"{visit}/reading"), ("checks", $"{visit}/checks"), ("check", $"{visit}/check/clean-ash-passages"),
         })
         {
