@@ -1,4 +1,5 @@
 using Emberwright.Cli.Commands;
+using Emberwright.Cli.Commands.Firm;
 using Emberwright.Visits;
 using Spectre.Console.Cli;
 
@@ -59,6 +60,28 @@ internal static class Application
                 .WithDescription("Which stoves are due, from dates agreed and forecasts; letters, messages, a calendar file")
                 .WithExample("due", "demo/visits/", "--until", "2027-06-30")
                 .WithExample("due", "demo/visits/", "--spring-offer", "--letters", "letters/", "--ics", "due.ics");
+            config.AddBranch("firm", firm =>
+            {
+                firm.SetDescription("The firm's book: people, instruments, parts, customers; tables, learning, archive");
+                firm.AddCommand<ShowCommand>("show").WithDescription("What the book says, what has run out, what to order")
+                    .WithExample("firm", "show", "firm.jsonl", "--visits", "visits/");
+                firm.AddCommand<ImportCommand>("import").WithDescription("Take a table in: whole, or not at all")
+                    .WithExample("firm", "import", "firm.jsonl", "parts.csv", "--kind", "parts", "--dry-run");
+                firm.AddCommand<ExportCommand>("export").WithDescription("Customers, stoves or parts as a table")
+                    .WithExample("firm", "export", "firm.jsonl", "--kind", "parts");
+                firm.AddCommand<UndoCommand>("undo").WithDescription("Withdraw the last entries; they stay in the file")
+                    .WithExample("firm", "undo", "firm.jsonl", "1");
+                firm.AddCommand<MergeCommand>("merge").WithDescription("Put another device's book into this one")
+                    .WithExample("firm", "merge", "firm.jsonl", "from-phone.jsonl");
+                firm.AddCommand<LearnCommand>("learn").WithDescription("What closed visits teach: causes, good parts renewed, comebacks, minutes")
+                    .WithExample("firm", "learn", "visits/", "--json");
+                firm.AddCommand<WarrantyCommand>("warranty").WithDescription("What a maker asks for before it pays, as one file")
+                    .WithExample("firm", "warranty", "demo/visits/healthy-service.jsonl", "-o", "claim.zip");
+                firm.AddCommand<PackCommand>("pack").WithDescription("Book and visits as one archive")
+                    .WithExample("firm", "pack", "visits/", "--book", "firm.jsonl", "-o", "all.zip");
+                firm.AddCommand<UnpackCommand>("unpack").WithDescription("An archive as a folder of files")
+                    .WithExample("firm", "unpack", "all.zip", "all/");
+            });
             config.AddCommand<FlueCommand>("flue")
                 .WithDescription("What an analyser's readings say about a fire; no file needed")
                 .WithExample("flue", "--o2", "11.7", "--co", "190", "--flue", "163degC", "--feed", "1.7kg/h")

@@ -46,9 +46,9 @@ internal static class FigureRows
     public static string Part(PartBody part) =>
         $"{ObservableName.Capital(part.Use ?? "fitted")}: {string.Join(", ", new[] { part.Part, part.Number, part.Tag }.Where(w => !string.IsNullOrEmpty(w)))}.";
 
-    public static string Instrument(InstrumentBody instrument) =>
+    public static string Instrument(InstrumentBody instrument, DateOnly? day) =>
         ObservableName.Capital(instrument.Name)
-        + (instrument.CalibratedUntil is { } until ? $", calibration holds until {until:d MMMM yyyy}" : ", calibration not recorded")
+        + (instrument.CalibratedUntil is { } until ? until < day ? $", calibration had run out on {until:d MMMM yyyy}" : $", calibration holds until {until:d MMMM yyyy}" : ", calibration not recorded")
         + (instrument.ZeroedOutdoors ? ", zeroed outdoors today." : ".");
 
     private static ReadingRow Row(Visit visit, Beliefs? beliefs, Observable observable, Reading[] readings)

@@ -71,7 +71,7 @@ public static class VisitReport
             Suspects = [.. FigureRows.Suspects(beliefs, visit.Epoch > 0)],
             SuspectNotes = [.. FigureRows.Notes(beliefs)],
             Proofs = [.. visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => FigureRows.Proof(same.Last().Body))],
-            Instruments = [.. visit.Of<InstrumentBody>().GroupBy(i => i.Body.Name, StringComparer.OrdinalIgnoreCase).Select(same => FigureRows.Instrument(same.Last().Body))],
+            Instruments = [.. visit.Of<InstrumentBody>().GroupBy(i => i.Body.Name, StringComparer.OrdinalIgnoreCase).Select(same => FigureRows.Instrument(same.Last().Body, visit.Day))],
             Parts = [.. visit.Of<PartBody>().Select(p => FigureRows.Part(p.Body))],
             Limitations = [.. review.Limitations, .. SealLines(visit)],
             Sources = [.. Sources(beliefs)],
