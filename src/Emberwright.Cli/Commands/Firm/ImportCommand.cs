@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.Text;
 using Emberwright.Visits.Firm;
+using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Emberwright.Cli.Commands.Firm;

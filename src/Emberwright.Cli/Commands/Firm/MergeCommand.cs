@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Emberwright.Visits.Firm;
+using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Emberwright.Cli.Commands.Firm;

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using Emberwright.Visits.Firm;
 using Emberwright.Visits.Journal;
+using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Emberwright.Cli.Commands.Firm;
