@@ -30,11 +30,57 @@ public sealed class AccessTests(Chromium chromium, Site site)
             ("today", ""), ("stoves", "stoves"), ("due", "due"), ("firm", "firm"), ("call", "visit/new"), ("parts", "firm/parts"), ("people", "firm/people"),
             ("customers", "firm/customers"), ("learnt", "firm/learnt"), ("exchange", "firm/exchange"), ("stove", "stoves/fennickoar~fo4020871"),
             ("reading", $"{visit}/reading"), ("checks", $"{visit}/checks"), ("check", $"{visit}/check/clean-ash-passages"),
+            ("stove", $"{visit}/stove"), ("three-states", $"{visit}/three-states"), ("feed", $"{visit}/feed"), ("practice", "practice"), ("words", "words"),
         })
         {
             await page.GotoAsync($"{site.Address}/{address}");
             await Expect(page.Locator("h1[tabindex]")).ToBeVisibleAsync();
+            await page.EvaluateAsync("document.querySelectorAll('main details').forEach(d => d.open = true)");
             await Check(phone, name, theme);
+        }
+    }
+
+    [Fact]
+    public async Task Text_twice_as_large_never_makes_a_screen_scroll_sideways()
+    {
+        await using var phone = await chromium.Phone();
+        var page = phone.Page;
+        await page.OpenTheCall(site.Address);
+        var visit = new Uri(page.Url).AbsolutePath.TrimStart('/');
+        foreach (var (name, address) in new[] { ("today", ""), ("firm", "firm"), ("call", "visit/new"), ("visit", visit), ("reading", $"{visit}/reading"), ("stove", $"{visit}/stove"), ("three-states", $"{visit}/three-states"), ("practice", "practice") })
+        {
+            await page.GotoAsync($"{site.Address}/{address}");
+            await Expect(page.Locator("h1[tabindex]")).ToBeVisibleAsync();
+            if (name == "visit") await page.WaitUntilConcluded();
+            await page.EvaluateAsync("document.documentElement.style.fontSize = '200%'");
+            await phone.Picture($"{name}-large");
+            var sideways = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - innerWidth");
+            Assert.True(sideways <= 0, $"{name} scrolls {sideways} px sideways with its text doubled.");
+        }
+    }
+
+    [Fact]
+    public async Task Every_screen_is_pictured_whole_on_a_phone_and_a_laptop()
+    {
+        await using var phone = await chromium.Phone();
+        var page = phone.Page;
+        await page.OpenTheCall(site.Address);
+        var visit = new Uri(page.Url).AbsolutePath.TrimStart('/');
+        foreach (var (width, device) in new[] { (390, "phone"), (1280, "laptop") })
+        {
+            await page.SetViewportSizeAsync(width, device == "phone" ? 844 : 800);
+            foreach (var (name, address) in new[]
+            {
+                ("today", ""), ("stoves", "stoves"), ("due", "due"), ("firm", "firm"), ("call", "visit/new"), ("visit", visit), ("reading", $"{visit}/reading"),
+                ("checks", $"{visit}/checks"), ("check", $"{visit}/check/clean-ash-passages"), ("stove", $"{visit}/stove"), ("three-states", $"{visit}/three-states"),
+                ("feed", $"{visit}/feed"), ("practice", "practice"), ("words", "words"),
+            })
+            {
+                await page.GotoAsync($"{site.Address}/{address}");
+                await Expect(page.Locator("h1[tabindex]")).ToBeVisibleAsync();
+                if (name == "visit") await page.WaitUntilConcluded();
+                await page.ScreenshotAsync(new PageScreenshotOptions { Path = Repo.Artifacts("screens", $"whole-{device}-{name}.png"), FullPage = true });
+            }
         }
     }
 

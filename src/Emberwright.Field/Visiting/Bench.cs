@@ -100,13 +100,13 @@ public sealed class Bench : IDisposable
         Changed?.Invoke();
     }
 
-    /// <summary>True when the last step can be taken back from where it is said.</summary>
-    public bool CanUndo => last.Count > 0;
+    /// <summary>True when the last step can be taken back from where it is said. A seal cannot: what comes after it is an addendum.</summary>
+    public bool CanUndo => last.Count > 0 && last[^1].Body is not SealBody;
 
     /// <summary>Takes the last step back.</summary>
     public async Task Undo()
     {
-        if (last.Count == 0) return;
+        if (!CanUndo) return;
         var step = last;
         (last, LastSaid) = ([], null);
         await Write([.. step.Select(entry => Book.Withdrawal(entry.Id))], "Taken back");
