@@ -33,6 +33,35 @@ public class AirCommandTests
         }
     }
 
+    /// <summary>Networks of several states, every one found by SciPy with directions held; see make_states.py beside the file.</summary>
+    [Fact]
+    public void All_states_that_scipy_found_are_told()
+    {
+        var golden = JsonDocument.Parse(File.ReadAllText(Path.Combine(
+            Run.Root, "tests", "Emberwright.Stove.Tests", "Published", "ScipyNetworks", "states.json"))).RootElement;
+        foreach (var one in golden.EnumerateArray().Where((_, i) => i % 4 == 0))
+        {
+            var run = Run.OfInput(one.GetProperty("network").GetRawText(), "air", "-", "--json");
+            var told = run.Json.GetProperty("otherStates").EnumerateArray().Prepend(run.Json).Select(Flows).ToList();
+
+            Assert.All(one.GetProperty("states").EnumerateArray(), state => Assert.Contains(told, flows => flows
+                .Zip(state.GetProperty("massFlowKgPerS").EnumerateArray().Select(e => e.GetDouble()))
+                .All(p => Math.Abs(p.First - p.Second) <= Math.Max(1e-3 * Math.Abs(p.Second), 2e-6))));
+        }
+
+        static List<double> Flows(JsonElement state) =>
+            [.. state.GetProperty("links").EnumerateArray().Select(l => l.GetProperty("massFlowKgPerS").GetDouble())];
+    }
+
+    [Fact]
+    public void The_words_say_that_there_are_two_states()
+    {
+        var run = Run.Of("air", Path.Combine(Run.Root, "demo", "networks", "two-chimneys.json"));
+
+        Assert.Contains("State 1 of", run.Out, StringComparison.Ordinal);
+        Assert.Contains("may carry air either way", run.Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_mistake_is_named_with_path_and_remedy()
     {

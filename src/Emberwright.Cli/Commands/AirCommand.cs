@@ -55,9 +55,10 @@ internal sealed class AirCommand(Terminal terminal) : Command<AirCommand.Setting
             terminal.Error.WriteLine($"{name}: {problem.Path}: {problem.Message.TrimEnd('.')}. {problem.Remedy}");
         if (network is null) return ExitCodes.BadInput;
 
-        var solved = NetworkSolver.Solve(network);
-        if (settings.Json) WriteJson(network, solved);
-        else WriteText(network, solved, settings.System);
+        var found = NetworkStates.Of(network);
+        var solved = found.States[0].Solution;
+        if (settings.Json) WriteJson(network, found);
+        else WriteText(network, found, settings.System);
         return solved.Converged ? ExitCodes.Ok : ExitCodes.Findings;
     }
 
@@ -65,9 +66,36 @@ internal sealed class AirCommand(Terminal terminal) : Command<AirCommand.Setting
     private static string Figure(double value, string digits) =>
         value.ToString(digits) is var text && text.Trim('-', '0', '.').Length == 0 ? text.TrimStart('-') : text;
 
-    private void WriteText(AirNetwork network, NetworkSolution solved, UnitSystem units)
+    private void WriteText(AirNetwork network, NetworkStates found, UnitSystem units)
     {
         if (network.Name.Length > 0) terminal.Console.MarkupLineInterpolated($"[bold]{network.Name}[/]");
+        for (var i = 0; i < found.States.Count; i++)
+        {
+            if (found.States.Count > 1)
+                terminal.Console.MarkupLineInterpolated($"[bold]State {i + 1} of {found.States.Count}[/], reached from {Starts(found.States[i])}");
+            WriteState(found.States[i].Solution, units);
+        }
+
+        if (found.States.Count > 1)
+            terminal.Console.WriteLine($"This network can stand in {found.States.Count} states: {string.Join(", ", found.EitherWay)} climb between places of different temperature and may carry air either way.");
+        else if (!found.IsComplete)
+            terminal.Console.WriteLine($"{found.EitherWay.Count} links may carry air either way; only four starts were tried, so there may be further states.");
+    }
+
+    private static string Starts(NetworkState state) => state.ReachedFrom.Count == 0
+        ? "none of the starts, only with directions held"
+        : string.Join(", ", state.ReachedFrom.Select(Start));
+
+    private static string Start(NetworkStart start) => start switch
+    {
+        NetworkStart.Forward => "forward",
+        NetworkStart.Backward => "backward",
+        NetworkStart.Cold => "cold",
+        NetworkStart.Hot => "hot",
+    };
+
+    private void WriteState(NetworkSolution solved, UnitSystem units)
+    {
         var pressure = units == UnitSystem.Us ? Units.InchOfWater : Units.Pascal;
         var flow = units == UnitSystem.Us ? Units.CubicFootPerMinute : Units.CubicMetrePerHour;
         var digits = units == UnitSystem.Us ? "0.0000" : "0.00";
@@ -88,16 +116,6 @@ internal sealed class AirCommand(Terminal terminal) : Command<AirCommand.Setting
         terminal.Console.WriteLine($"{(solved.Converged ? "Converged" : $"Not converged, worst at {solved.Worst}")} in {solved.Iterations} steps: mass within {solved.MassResidualKgPerS:0.0E+0} kg/s, pressure within {solved.PressureResidualPa:0.0E+0} Pa.");
     }
 
-    private void WriteJson(AirNetwork network, NetworkSolution solved) => terminal.Out.WriteLine(JsonSerializer.Serialize(new
-    {
-        network.Name,
-        engine = Engine.Version,
-        status = solved.Converged ? "converged" : "not-converged",
-        solved.Iterations,
-        solved.MassResidualKgPerS,
-        solved.PressureResidualPa,
-        solved.Worst,
-        nodes = solved.Nodes.Select(n => new { n.Node.Id, n.PressurePa, temperatureC = n.Node.TemperatureC, given = n.Node.PressurePa is not null }),
-        links = solved.Links.Select(l => new { l.Link.Id, l.Link.From, l.Link.To, l.MassFlowKgPerS, l.VolumeFlowM3PerS, l.LossPa, l.StackPa }),
-    }, JsonOf.Options));
+    private void WriteJson(AirNetwork network, NetworkStates found) => terminal.Out.WriteLine(
+        JsonSerializer.Serialize(AirDocument.Of(network, found, Start), JsonOf.Options));
 }

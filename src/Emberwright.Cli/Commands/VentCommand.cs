@@ -18,10 +18,17 @@ internal sealed class VentCommand(Terminal terminal) : VisitCommand<VentCommand.
         [Description("Wind to withstand, e.g. 8m/s or 20mph; 8 m/s unless given, 0 leaves it out")]
         public string? Wind { get; init; }
 
+        [CommandOption("--terminations <FILE>")]
+        [Description("Distances of local code or listing (JSON, docs/schema/terminations.schema.json) in place of the usual list")]
+        public string? Terminations { get; init; }
+
+        public IReadOnlyList<TerminationDistance> Distances { get; private set; } = TerminationDistances.Usual;
+
         public double WindMPerS { get; private set; } = VentCheck.UsualWindMPerS;
 
         public override ValidationResult Validate()
         {
+            if (Terminations is not null && ReadDistances() is { } wrong) return wrong;
             if (Wind is null) return base.Validate();
             var text = Wind == "0" ? "0 m/s" : Wind;
             if (!Quantity.TryParse(text, Dimension.Velocity, out var wind, out var problem))
@@ -29,6 +36,21 @@ internal sealed class VentCommand(Terminal terminal) : VisitCommand<VentCommand.
             if (wind.Si is < 0 or > 40) return ValidationResult.Error($"--wind is '{Wind}'; it takes 0 to 40 m/s.");
             WindMPerS = wind.Si;
             return base.Validate();
+        }
+
+        private ValidationResult? ReadDistances()
+        {
+            try
+            {
+                if (TerminationFile.Read(global::System.IO.File.ReadAllText(Terminations!), out var problems) is not { } list)
+                    return ValidationResult.Error(string.Join('\n', problems.Select(p => $"{Terminations}: {p.Path}: {p.Message.TrimEnd('.')}. {p.Remedy}")));
+                Distances = list;
+                return null;
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                return ValidationResult.Error($"--terminations is '{Terminations}': cannot be read ({e.Message.TrimEnd('.')}). Give the path of a list as docs/schema/terminations.schema.json describes.");
+            }
         }
     }
 
@@ -52,8 +74,9 @@ internal sealed class VentCommand(Terminal terminal) : VisitCommand<VentCommand.
         Terminal.Console.WriteLine(smallest is { } mm
             ? $"Smallest diameter with which this run works in every case: {mm:0.#} mm ({mm / 25.4:0.#} in)."
             : "No diameter sold makes this run work in every case: shorten it, add rise, or look at house pressure and altitude setting.");
+        Layers(check);
         var distances = NewTable(("keep away from", false), ("often asked", true), ("origin", false));
-        foreach (var d in TerminationDistances.Usual) distances.AddRow(d.From, Length(d.UsualM, settings), d.Origin.Source);
+        foreach (var d in settings.Distances) distances.AddRow(d.From, Length(d.UsualM, settings), d.Origin.Source);
         Terminal.Console.Write(distances);
         Terminal.Console.WriteLine(TerminationDistances.Caution);
         return !check.Works;
@@ -76,7 +99,10 @@ internal sealed class VentCommand(Terminal terminal) : VisitCommand<VentCommand.
             EquivalentLengthFt = Math.Round(check.EquivalentLength.Feet, 2),
             AsksForFourInch = check.EquivalentLength.AsksForFourInch,
             Rule = check.EquivalentLength.Reason,
-            Terminations = [.. TerminationDistances.Usual.Select(d => new JsonTermination(d.Id, d.From, Math.Round(d.UsualM, 3), d.Origin.Source))],
+            Terminations = [.. settings.Distances.Select(d => new JsonTermination(d.Id, d.From, Math.Round(d.UsualM, 3), d.Origin.Source))],
+            Deposits = [.. Furred(check).Select(f => new JsonDeposit(
+                f.Passage, Round(1000 * f.Deposit.ThicknessM), Round(f.Deposit.AreaShare), Round(1000 * f.Deposit.HydraulicDiameterM),
+                Round(1000 * f.Deposit.RoughnessM), Round(f.Deposit.ConductanceShare), Round(f.Deposit.Restriction)))],
             Caution = TerminationDistances.Caution,
         });
         return !check.Works;
@@ -113,6 +139,18 @@ internal sealed class VentCommand(Terminal terminal) : VisitCommand<VentCommand.
         SolveStatus.Converged when c.AirShare <= 0 => "draught reversed",
         SolveStatus.Converged => c.Works ? "works" : "short of air",
     };
+
+    private void Layers(VentCheck check)
+    {
+        var table = NewTable([("layer", false), .. Deposits.UsualM.Select(t => ($"{1000 * t:0} mm", true))]);
+        foreach (var passage in Furred(check).GroupBy(f => f.Passage))
+            table.AddRow([passage.Key.Replace('-', ' '), .. passage.Select(f => $"{f.Deposit.ConductanceShare:P0}")]);
+        Terminal.Console.Write(table);
+        Terminal.Console.WriteLine("Layer: what is left of each passage's conductance with that much ash or soot on every wall, at this vent's high burn.");
+    }
+
+    private static IReadOnlyList<FurredPassage> Furred(VentCheck check) =>
+        Deposits.Of(check.Cases.First(c => c.Condition.Fire == FireState.High).State);
 
     private void Limits(Findings findings, VentCheck check)
     {

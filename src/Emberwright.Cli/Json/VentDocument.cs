@@ -14,6 +14,7 @@ internal sealed record VentDocument : Document
     public required bool AsksForFourInch { get; init; }
     public required string Rule { get; init; }
     public required IReadOnlyList<JsonTermination> Terminations { get; init; }
+    public required IReadOnlyList<JsonDeposit> Deposits { get; init; }
     public required string Caution { get; init; }
 }
 
@@ -25,5 +26,8 @@ internal sealed record JsonVentCase(
     double PositiveLengthM, double CondensingLengthM, double? DewPointC, IReadOnlyList<JsonVentPoint> Profile);
 
 internal sealed record JsonVentPoint(double DistanceM, double HeightM, double GasC, double WallC, double PressurePa);
+
+internal sealed record JsonDeposit(
+    string Passage, double ThicknessMm, double AreaShare, double HydraulicDiameterMm, double RoughnessMm, double ConductanceShare, double Restriction);
 
 internal sealed record JsonTermination(string Id, string From, double UsualM, string Origin);

@@ -62,6 +62,9 @@ internal readonly record struct LinkModel
 
     public int Scale { get; init; }
 
+    /// <summary>Temperature its air is held to whatever the flow, K; 0 takes that of the end it comes from.</summary>
+    public double HeldK { get; init; }
+
     public bool IsIntake { get; init; }
 
     public bool IsPotAir { get; init; }
@@ -84,6 +87,11 @@ internal struct LinkPoint
 
     public void Evaluate(in LinkModel link, in LinkDuty duty, double q, double fromK, double toK)
     {
+        if (link.HeldK > 0)
+        {
+            fromK = toK = link.HeldK;
+        }
+
         var size = SmoothPower.Size(q, out var sizeByQ);
         Share = 0.5 * (1 + sizeByQ);
         ShareByQ = 0.5 * SmoothPower.EpsilonKgPerS * SmoothPower.EpsilonKgPerS / (size * size * size);

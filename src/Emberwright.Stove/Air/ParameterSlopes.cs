@@ -68,7 +68,7 @@ internal static class ParameterSlopes
                 var bySpeed = point.LossBySpeed * s.Speed * at.Setting(z);
                 f[((int)Parameter.Wheel * n) + at.Q(l)] -= point.LossByHead * s.HeadFactor;
                 f[((int)Parameter.BlowerSpeed * n) + at.Q(l)] -= bySpeed;
-                f[((int)Parameter.Supply * n) + at.Q(l)] -= bySpeed * s.MotorSlope;
+                f[((int)Parameter.Supply * n) + at.Q(l)] -= bySpeed * s.BlowerSpeedByVoltage;
             }
 
             if (link.ColdSide == ColdSide.Stream)

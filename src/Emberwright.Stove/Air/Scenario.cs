@@ -33,7 +33,10 @@ internal sealed record Scenario
 
     public required double Speed { get; init; }
 
-    /// <summary>d ln speed / d ln supply voltage of the blower motors.</summary>
+    /// <summary>d ln speed / d ln supply voltage of the combustion blower; 0 while its speed is held.</summary>
+    public required double BlowerSpeedByVoltage { get; init; }
+
+    /// <summary>d ln speed / d ln supply voltage of an unregulated blower motor.</summary>
     public required double MotorSlope { get; init; }
 
     public required double HeadFactor { get; init; }

@@ -27,6 +27,9 @@ internal sealed class StoveModel
         Voltage = InputException.Require(site.SupplyV ?? pattern.SupplyV, 0.4 * pattern.SupplyV, 1.4 * pattern.SupplyV, "supply voltage", "V", "Measure at the socket; a stove for another mains needs its own card.") / pattern.SupplyV;
         Duct = VentDuct.Of(site.Vent ?? pattern.Vent);
         WindPa = Duct.WindCoefficient * 0.5 * Atmosphere.DensityKgPerM3(PressurePa, OutdoorK) * wind * wind;
+        FullStreamWPerK = pattern.Heat.RoomAir is { } blower
+            ? blower.Run(1).FlowM3PerS * HeatSide.AirHeatCapacity * Atmosphere.DensityKgPerM3(PressurePa, RoomK)
+            : pattern.Heat.StreamWPerK;
         fuel = new FuelBasis(pattern.Fuel.Fuel);
         closed = [.. pattern.Air.Links.Select(l => Compile(l, open: false))];
         doorOpen = [.. pattern.Air.Links.Select(l => Compile(l, open: true))];
@@ -116,6 +119,7 @@ internal sealed class StoveModel
         }
 
         var motor = MotorSlip.SpeedRatio(Voltage * Math.Exp(x[(int)Parameter.Supply]), out var motorSlope);
+        var (speed, speedSlope) = BlowerSpeed(level.SpeedRatio, motor, motorSlope);
         return new Scenario
         {
             Links = links,
@@ -130,12 +134,13 @@ internal sealed class StoveModel
             HousePa = HousePa + x[(int)Parameter.House],
             VentSurroundingsK = Duct.IsIndoors ? (RoomK + OutdoorK) / 2 : OutdoorK,
             VentUaWPerK = Duct.ConductanceWPerK,
-            Speed = condition.Blower == BlowerState.On ? level.SpeedRatio * Math.Exp(x[(int)Parameter.BlowerSpeed]) * motor : 0,
+            Speed = condition.Blower == BlowerState.On ? speed * Math.Exp(x[(int)Parameter.BlowerSpeed]) : 0,
+            BlowerSpeedByVoltage = speedSlope,
             MotorSlope = motorSlope,
             HeadFactor = Math.Exp(x[(int)Parameter.Wheel]),
             UaWPerK = pattern.Heat.ConductanceWPerK * Math.Exp(x[(int)Parameter.Insulation]),
             // With the room-air blower still, the body itself takes the heat at its own temperature: no stream to warm.
-            StreamWPerK = pattern.Heat.StreamWPerK * level.StreamShare * Math.Exp(x[(int)Parameter.RoomAir])
+            StreamWPerK = FullStreamWPerK * level.StreamShare * Math.Exp(x[(int)Parameter.RoomAir])
                 * (pattern.Heat.StreamIsWater ? 1 : motor),
             StreamIsWater = pattern.Heat.StreamIsWater,
             StreamInK = pattern.Heat.StreamIsWater && level.StreamShare > 0 ? 273.15 + pattern.Heat.ReturnC : RoomK,
@@ -143,6 +148,21 @@ internal sealed class StoveModel
             Burn = new Burn(fuel, level.FeedKgPerH / 3600 * Math.Exp(x[(int)Parameter.Feed]),
                 x[(int)Parameter.Moisture], pattern.Heat.RadiantShare),
         };
+    }
+
+    /// <summary>Heat capacity rate of the clean warm stream at full speed here, W/K: a blower moves volume, thin air holds less.</summary>
+    private double FullStreamWPerK { get; }
+
+    /// <summary>
+    /// Speed ratio of the combustion blower and its slope d ln s / d ln voltage. A held speed follows the voltage only once the motor
+    /// cannot reach it any more; it has 15 % in hand at full speed (from memory, no source).
+    /// </summary>
+    private (double Speed, double Slope) BlowerSpeed(double wanted, double motor, double motorSlope)
+    {
+        const double inHand = 1.15;
+        return !pattern.HoldsBlowerSpeed ? (wanted * motor, motorSlope)
+            : wanted <= inHand * motor ? (wanted, 0)
+            : (inHand * motor, motorSlope);
     }
 
     private Regulation? Task(Condition condition, ReadOnlySpan<double> x)

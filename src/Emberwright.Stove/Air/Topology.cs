@@ -86,6 +86,9 @@ public sealed record Passage(
     string Id, string From, string To, double AreaM2, double DiameterM, double LengthM, double RoughnessM, double Loss,
     Origin Origin, ColdSide ColdSide = ColdSide.None) : Link(Id, From, To, Origin)
 {
+    /// <summary>How its cross-section is made up; null when it is one round hole.</summary>
+    public PassageShape? Shape { get; init; }
+
     /// <summary>A chamber known only by its cross-section and loss coefficient.</summary>
     public static Passage Chamber(string id, string from, string to, double areaM2, double loss, Origin origin) =>
         new(id, from, to, areaM2, Math.Sqrt(4 * areaM2 / Math.PI), 0, 0, loss, origin);

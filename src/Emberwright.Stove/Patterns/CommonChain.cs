@@ -34,6 +34,12 @@ internal sealed record CommonChain
     /// <summary>Cross-section of the ash passages, m².</summary>
     public required double AshPassagesM2 { get; init; }
 
+    /// <summary>How the exchanger's cross-section is made up.</summary>
+    public required PassageShape ExchangerShape { get; init; }
+
+    /// <summary>How the ash passages' cross-section is made up.</summary>
+    public required PassageShape AshShape { get; init; }
+
     /// <summary>The combustion blower.</summary>
     public required FanCurve Blower { get; init; }
 
@@ -63,8 +69,8 @@ internal sealed record CommonChain
             .. HasAshDoor ? [Seam("ash-door", Firebox, Parameter.AshDoorLeak)] : Array.Empty<Link>(),
             Seam("lid", Firebox, Parameter.LidLeak),
             Passage.Chamber("exchanger", Firebox, ExchangerEnd, ExchangerM2, 1, Sizes)
-                with { Scale = Parameter.Exchanger, ColdSide = ColdSide.Stream },
-            Passage.Chamber("ash-passages", ExchangerEnd, Inlet, AshPassagesM2, 1, Sizes) with { Scale = Parameter.AshPassages },
+                with { Scale = Parameter.Exchanger, ColdSide = ColdSide.Stream, Shape = ExchangerShape },
+            Passage.Chamber("ash-passages", ExchangerEnd, Inlet, AshPassagesM2, 1, Sizes) with { Scale = Parameter.AshPassages, Shape = AshShape },
             Seam("exhaust-covers", ExchangerEnd, Parameter.ExhaustLeak),
             new Blower("combustion-blower", Inlet, Collar, Blower, Sizes),
             Joint("blower-gasket", Parameter.BlowerGasketLeak),

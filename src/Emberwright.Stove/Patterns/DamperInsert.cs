@@ -1,5 +1,6 @@
 using Emberwright.Stove.Air;
 using Emberwright.Stove.Fire;
+using Emberwright.Stove.Heat;
 using Emberwright.Stove.Patterns.Anatomies;
 
 namespace Emberwright.Stove.Patterns;
@@ -26,11 +27,13 @@ public static class DamperInsert
             BurnPotM2 = 1.62e-3,
             SeamLeak = 2e-5,
             ExchangerM2 = 1.7e-3,
+            ExchangerShape = new(6, 3),
             AshPassagesM2 = 1.0e-3,
+            AshShape = new(2, 1.5),
             Blower = new FanCurve(80, 1750, 53_000),
             Sizes = Origin.Memory,
         }.Build(),
-        Heat = new HeatSide(13.2, 98, 0.25, Origin.Memory),
+        Heat = HeatSide.ToAir(13.2, RoomAirBlower.Sized(0.0809, 60), 0.25, Origin.Memory),
         Fuel = new FuelSide(Fuels.PelletsA1, Origin.Memory),
         Vent = new VentRun(76, 0.3, 5.5, Tees: 1, Terminal: "vertical-cap", Lining: "flexible"),
         Levels = BurnLevels.Of(Origin.Memory, igniting: (0.5, 0.7), low: (0.91, 0.73), high: (1.75, 1.15), shutdown: (0.25, 0.9)),

@@ -26,7 +26,9 @@ public static class Hydronic
             BurnPotM2 = 2.84e-3,
             SeamLeak = 1e-5,
             ExchangerM2 = 2.4e-3,
+            ExchangerShape = new(6, 1, IsRound: true),
             AshPassagesM2 = 1.16e-3,
+            AshShape = new(1, 3),
             Blower = new FanCurve(137, 1150, 185_000),
             Sizes = Origin.Fitted,
         }.Build(),
@@ -57,6 +59,7 @@ public static class Hydronic
         ],
         Anatomy = HydronicAnatomy.Data,
         Parameters = Baselines.Hydronic,
+        HoldsBlowerSpeed = true,
         SupplyV = 230,
     };
 }

@@ -1,5 +1,6 @@
 using Emberwright.Stove.Air;
 using Emberwright.Stove.Fire;
+using Emberwright.Stove.Heat;
 using Emberwright.Stove.Patterns.Anatomies;
 
 namespace Emberwright.Stove.Patterns;
@@ -26,12 +27,14 @@ public static class MultiFuelAgitator
             BurnPotM2 = 2.6e-3,
             SeamLeak = 2e-5,
             ExchangerM2 = 2.9e-3,
+            ExchangerShape = new(6, 5),
             AshPassagesM2 = 1.345e-3,
+            AshShape = new(2, 2),
             Blower = new FanCurve(119, 800, 117_500),
             Sizes = Origin.Fitted,
             Further = [new Crack("agitator-shaft", Boundary.Room, "firebox", 4e-6, 0.65, Origin.Memory)],
         }.Build(),
-        Heat = new HeatSide(19.6, 150, 0.25, Origin.Fitted),
+        Heat = HeatSide.ToAir(19.6, RoomAirBlower.Sized(0.1238, 75), 0.25, Origin.Fitted),
         Fuel = new FuelSide(Fuels.PelletsA1, Origin.Memory),
         Vent = new VentRun(76, 0.6, 1.2, Tees: 1, Terminal: "vertical-cap", Lining: "rigid"),
         Levels = BurnLevels.Of(Origin.Fitted, igniting: (0.8, 0.87), low: (1.27, 0.73), high: (2.55, 1.16), shutdown: (0.3, 1.0), lowStream: 0.5),

@@ -3,6 +3,7 @@ using Emberwright.Stove.Controls;
 using Emberwright.Stove.Controls.Sequence;
 using Emberwright.Stove.Controls.Wirings;
 using Emberwright.Stove.Fire;
+using Emberwright.Stove.Heat;
 using Emberwright.Stove.Patterns.Anatomies;
 
 namespace Emberwright.Stove.Patterns;
@@ -75,20 +76,40 @@ public sealed record Pattern
     /// <exception cref="CircuitException">No program is known for this pattern.</exception>
     public BurnProgram Program => ProgramLibrary.For(Id);
 
+    /// <summary>True when the board holds the combustion blower's speed by its speed sensor: low voltage and a blocked path do not show in it.</summary>
+    public bool HoldsBlowerSpeed { get; init; }
+
     /// <summary>Keeps a pressure by changing the combustion blower's speed; null when the speed is fixed per level.</summary>
     public PressureControl? Control { get; init; }
 }
 
 /// <summary>Heat given off by the stove.</summary>
 /// <param name="ConductanceWPerK">UA of the exchanger, W/K.</param>
-/// <param name="StreamWPerK">Heat capacity rate of the other stream (room air or water), W/K.</param>
+/// <param name="StreamWPerK">Heat capacity rate of the other stream (room air at sea level, or water) at full speed, W/K.</param>
 /// <param name="RadiantShare">Share of the fuel's heat given to the room from the firebox, 0 … 0.6.</param>
 /// <param name="StreamIsWater">True when the exchanger heats water.</param>
 /// <param name="ReturnC">Temperature of the returning water, °C; not used for air.</param>
 /// <param name="Origin">Where these numbers come from.</param>
 public sealed record HeatSide(
     double ConductanceWPerK, double StreamWPerK, double RadiantShare, Origin Origin,
-    bool StreamIsWater = false, double ReturnC = 55);
+    bool StreamIsWater = false, double ReturnC = 55)
+{
+    /// <summary>Heat capacity of room air, J/(kg·K).</summary>
+    public const double AirHeatCapacity = 1006;
+
+    /// <summary>The room-air blower whose flow is the other stream; null for water.</summary>
+    public RoomAirBlower? RoomAir { get; init; }
+
+    /// <summary>Heat to room air through a blower's own network.</summary>
+    /// <param name="conductanceWPerK">UA of the exchanger, W/K.</param>
+    /// <param name="blower">The room-air blower.</param>
+    /// <param name="radiantShare">Share of the fuel's heat given to the room from the firebox.</param>
+    /// <param name="origin">Where these numbers come from.</param>
+    public static HeatSide ToAir(double conductanceWPerK, RoomAirBlower blower, double radiantShare, Origin origin) => new(
+        conductanceWPerK,
+        blower.Run(1).FlowM3PerS * AirHeatCapacity * Atmosphere.DensityKgPerM3(Atmosphere.PressurePa(0), 273.15 + ReferenceDay.RoomC),
+        radiantShare, origin) { RoomAir = blower };
+}
 
 /// <summary>The fuel of a pattern.</summary>
 /// <param name="Fuel">Analysis and nominal moisture.</param>
@@ -98,7 +119,7 @@ public sealed record FuelSide(Fuel Fuel, Origin Origin);
 /// <summary>Feed and speeds in one state of the fire.</summary>
 /// <param name="FeedKgPerH">Fuel burnt, kg/h; 0 when cold.</param>
 /// <param name="SpeedRatio">Combustion blower's speed over its curve's, –.</param>
-/// <param name="StreamShare">Room-air blower's (or pump's) flow over nominal, –.</param>
+/// <param name="StreamShare">Room-air blower's speed (or pump's flow) over full, –.</param>
 /// <param name="Origin">Where these numbers come from.</param>
 public sealed record BurnLevel(double FeedKgPerH, double SpeedRatio, double StreamShare, Origin Origin);
 

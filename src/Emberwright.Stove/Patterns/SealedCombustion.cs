@@ -1,5 +1,6 @@
 using Emberwright.Stove.Air;
 using Emberwright.Stove.Fire;
+using Emberwright.Stove.Heat;
 using Emberwright.Stove.Patterns.Anatomies;
 
 namespace Emberwright.Stove.Patterns;
@@ -27,11 +28,13 @@ public static class SealedCombustion
             SeamLeak = 4e-6,
             HasAshDoor = false,
             ExchangerM2 = 1.2e-3,
+            ExchangerShape = new(4, 2),
             AshPassagesM2 = 0.97e-3,
+            AshShape = new(2, 2),
             Blower = new FanCurve(135, 1200, 490_000),
             Sizes = Origin.Fitted,
         }.Build(),
-        Heat = new HeatSide(11.5, 100, 0.25, Origin.Fitted),
+        Heat = HeatSide.ToAir(11.5, RoomAirBlower.Sized(0.0826, 40), 0.25, Origin.Fitted),
         Fuel = new FuelSide(Fuels.PelletsA1, Origin.Memory),
         Vent = new VentRun(80, 0.5, 4.0, Elbows90: 1, Tees: 1, Terminal: "vertical-cap", Lining: "rigid", Insulated: true),
         Levels = BurnLevels.Of(Origin.Fitted, igniting: (0.6, 1.0), low: (0.9, 1.0), high: (1.8, 1.0), shutdown: (0.3, 1.0)),
@@ -60,6 +63,7 @@ public static class SealedCombustion
         ],
         Anatomy = SealedCombustionAnatomy.Data,
         Parameters = Baselines.WithoutAshDoor,
+        HoldsBlowerSpeed = true,
         SupplyV = 230,
         IsSealed = true,
         Control = new PressureControl(

@@ -64,6 +64,13 @@ internal static class StoveInputs
         var pattern = stove.Pattern;
         yield return new Input("exchanger UA", pattern.Heat.ConductanceWPerK, "W/K", pattern.Heat.Origin);
         yield return new Input("warm stream", pattern.Heat.StreamWPerK, "W/K", pattern.Heat.Origin);
+        if (pattern.Heat.RoomAir is { } blower)
+        {
+            yield return new Input("room-air blower: shut-off pressure", blower.Curve.ShutOffPa, "Pa", blower.Origin);
+            yield return new Input("room-air blower: free area of its inlet", blower.InletM2 * 1e6, "mm²", blower.Origin);
+            yield return new Input("room-air blower: free area of its grille", blower.GrilleM2 * 1e6, "mm²", blower.Origin);
+        }
+
         yield return new Input("radiant share", 100 * pattern.Heat.RadiantShare, "%", pattern.Heat.Origin);
         yield return new Input("fuel moisture", 100 * pattern.Fuel.Fuel.Moisture, "%", pattern.Fuel.Origin);
         yield return new Input("feed on high", pattern.Levels[FireState.High].FeedKgPerH, "kg/h", pattern.Levels[FireState.High].Origin);

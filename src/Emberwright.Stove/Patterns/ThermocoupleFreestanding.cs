@@ -1,5 +1,6 @@
 using Emberwright.Stove.Air;
 using Emberwright.Stove.Fire;
+using Emberwright.Stove.Heat;
 using Emberwright.Stove.Patterns.Anatomies;
 
 namespace Emberwright.Stove.Patterns;
@@ -26,11 +27,13 @@ public static class ThermocoupleFreestanding
             BurnPotM2 = 2.53e-3,
             SeamLeak = 2e-5,
             ExchangerM2 = 3.06e-3,
+            ExchangerShape = new(8, 4),
             AshPassagesM2 = 1.43e-3,
+            AshShape = new(1, 4),
             Blower = new FanCurve(96.5, 800, 122_000),
             Sizes = Origin.Fitted,
         }.Build(),
-        Heat = new HeatSide(19, 140, 0.25, Origin.Fitted),
+        Heat = HeatSide.ToAir(19, RoomAirBlower.Sized(0.1156, 70), 0.25, Origin.Fitted),
         Fuel = new FuelSide(Fuels.PelletsA1, Origin.Memory),
         Vent = new VentRun(76, 0.6, 1.2, Tees: 1, Terminal: "vertical-cap", Lining: "rigid"),
         Levels = BurnLevels.Of(Origin.Fitted, igniting: (0.7, 0.87), low: (1.25, 0.775), high: (2.42, 1.16), shutdown: (0.3, 1.0), lowStream: 0.5),

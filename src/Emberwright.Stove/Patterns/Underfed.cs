@@ -1,5 +1,6 @@
 using Emberwright.Stove.Air;
 using Emberwright.Stove.Fire;
+using Emberwright.Stove.Heat;
 using Emberwright.Stove.Patterns.Anatomies;
 
 namespace Emberwright.Stove.Patterns;
@@ -27,12 +28,14 @@ public static class Underfed
             BurnPotM2 = 1.43e-3,
             SeamLeak = 1.5e-5,
             ExchangerM2 = 2.45e-3,
+            ExchangerShape = new(10, 4),
             AshPassagesM2 = 1.59e-3,
+            AshShape = new(1, 5),
             Blower = new FanCurve(256, 1480, 226_000),
             Sizes = Origin.Fitted,
             Further = [new Opening("airwash", Boundary.Room, "firebox", 0.2e-3, 0.6, Origin.Memory)],
         }.Build(),
-        Heat = new HeatSide(13.4, 113, 0.25, Origin.Fitted),
+        Heat = HeatSide.ToAir(13.4, RoomAirBlower.Sized(0.0933, 80), 0.25, Origin.Fitted),
         Fuel = new FuelSide(Fuels.PelletsA1, Origin.Memory),
         Vent = new VentRun(76, 0.6, 1.2, Tees: 1, Terminal: "vertical-cap", Lining: "rigid"),
         Levels = BurnLevels.Of(Origin.Fitted, igniting: (0.6, 0.5), low: (0.81, 0.405), high: (1.9, 0.60), shutdown: (0.3, 0.5), lowStream: 0.48),
@@ -61,6 +64,7 @@ public static class Underfed
         ],
         Anatomy = UnderfedAnatomy.Data,
         Parameters = Baselines.Usual,
+        HoldsBlowerSpeed = true,
         SupplyV = 120,
     };
 }

@@ -45,7 +45,6 @@ public sealed record VentCheck(VentRun Run, IReadOnlyList<VentCase> Cases, Equiv
     /// <summary>Inside diameters pellet vent is sold in, mm: 3, 4, 5 and 6 in, and the European 80, 100, 130, 150.</summary>
     public static IReadOnlyList<double> Diameters { get; } = [76.2, 80, 100, 101.6, 127, 130, 150, 152.4];
 
-    private const double WindwardCp = 0.6;
     private static readonly Condition[] Conditions = [Condition.FanOnly, Condition.LowBurn, Condition.HighBurn];
 
     /// <summary>True when every case has its air.</summary>
@@ -97,7 +96,7 @@ public sealed record VentCheck(VentRun Run, IReadOnlyList<VentCase> Cases, Equiv
     {
         var parameters = new double[ParameterSlopes.Parameters];
         var calm = stove.Solve(parameters, wanted.Condition);
-        parameters[(int)Parameter.Wind] = WindwardCp * 0.5 * calm.Scenario.OutdoorDensity * windMPerS * windMPerS;
+        parameters[(int)Parameter.Wind] = WallPressure.Windward * 0.5 * calm.Scenario.OutdoorDensity * windMPerS * windMPerS;
         var here = windMPerS > 0 ? stove.Solve(parameters, wanted.Condition) : calm;
         double required = 0, available = 0;
         var scenario = here.Scenario;

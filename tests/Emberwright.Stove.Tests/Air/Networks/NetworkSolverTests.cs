@@ -62,4 +62,37 @@ public class NetworkSolverTests
 
         Assert.Equal("b", Assert.Throws<InputException>(() => NetworkSolver.Solve(network)).Field);
     }
+
+    /// <summary>
+    /// A warm room joined to cold outdoors by two equal shafts, one leaving at each of two equal heights: by symmetry air may rise in
+    /// either, and the two states are each other's mirror.
+    /// </summary>
+    [Fact]
+    public void Two_equal_shafts_stand_in_two_mirrored_states()
+    {
+        Link Shaft(string id, string top) => new Passage(id, "room", top, 0.01, 0.113, 4, 0.0005, 1.5, Given);
+        var network = new AirNetwork("", 0, 101_325,
+            [new("room", 0, 25, null), new("top-a", 4, 0, 0), new("top-b", 4, 0, 0)], [Shaft("a", "top-a"), Shaft("b", "top-b")]);
+
+        var found = NetworkStates.Of(network);
+        var moving = found.States.Where(s => Math.Abs(s.Solution.Links[0].MassFlowKgPerS) > 1e-4).ToList();
+
+        Assert.True(found.IsComplete);
+        Assert.Equal(["a", "b"], found.EitherWay);
+        Assert.Equal(2, moving.Count);
+        Assert.Equal(moving[0].Solution.Links[0].MassFlowKgPerS, moving[1].Solution.Links[1].MassFlowKgPerS, 1e-9);
+        Assert.Equal(moving[0].Solution.Links[0].MassFlowKgPerS, -moving[0].Solution.Links[1].MassFlowKgPerS, 1e-9);
+    }
+
+    [Fact]
+    public void Air_of_one_temperature_has_one_state()
+    {
+        var network = new AirNetwork("", 20, 101_325, [new("a", 0, 20, 5), new("b", 3, 20, null), new("c", 6, 20, 0)],
+            [new Opening("x", "a", "b", 0.01, 0.6, Given), new Opening("y", "b", "c", 0.01, 0.6, Given)]);
+
+        var found = NetworkStates.Of(network);
+
+        Assert.Empty(found.EitherWay);
+        Assert.Equal(Enum.GetValues<NetworkStart>(), Assert.Single(found.States).ReachedFrom);
+    }
 }

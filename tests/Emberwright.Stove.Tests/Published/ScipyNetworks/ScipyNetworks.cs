@@ -38,7 +38,7 @@ public class ScipyNetworks
 
     private static IEnumerable<double> Numbers(JsonElement one, string name) => one.GetProperty(name).EnumerateArray().Select(e => e.GetDouble());
 
-    private static string Root()
+    internal static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Emberwright.slnx")))

@@ -198,16 +198,21 @@ def as_file(net, number):
             "links": [link(i, k) for i, k in enumerate(net["links"])]}
 
 
-kept, tried = [], 0
-while len(kept) < 200:
-    tried += 1
-    net = network()
-    answer = solve(net)
-    if answer is None:
-        continue
-    p, q = answer
-    kept.append({"network": as_file(net, len(kept) + 1), "pressurePa": [float(f"{x:.9g}") for x in p], "massFlowKgPerS": [float(f"{x:.9g}") for x in q]})
-    print(len(kept), tried, file=sys.stderr)
-print("[")
-print(",\n".join(json.dumps(k, separators=(",", ":")) for k in kept))
-print("]")
+def main():
+    kept, tried = [], 0
+    while len(kept) < 200:
+        tried += 1
+        net = network()
+        answer = solve(net)
+        if answer is None:
+            continue
+        p, q = answer
+        kept.append({"network": as_file(net, len(kept) + 1), "pressurePa": [float(f"{x:.9g}") for x in p], "massFlowKgPerS": [float(f"{x:.9g}") for x in q]})
+        print(len(kept), tried, file=sys.stderr)
+    print("[")
+    print(",\n".join(json.dumps(k, separators=(",", ":")) for k in kept))
+    print("]")
+
+
+if __name__ == "__main__":
+    main()
