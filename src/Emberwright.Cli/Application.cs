@@ -1,5 +1,5 @@
 using Emberwright.Cli.Commands;
-using Emberwright.Cli.Commands.Firm;
+using Emberwright.Cli.Commands.FirmsBook;
 using Emberwright.Visits;
 using Spectre.Console.Cli;
 

@@ -4,7 +4,7 @@ using Emberwright.Visits.Firm;
 using Emberwright.Visits.Journal;
 using Spectre.Console.Cli;
 
-namespace Emberwright.Cli.Commands.Firm;
+namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>Writes book and visits as one archive.</summary>
 internal sealed class PackCommand(Terminal terminal, TimeProvider time) : Command<PackCommand.Settings>

@@ -1,7 +1,7 @@
 using Emberwright.Visits.Firm;
 using Emberwright.Visits.Journal;
 
-namespace Emberwright.Cli.Commands.Firm;
+namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>Reads the name of a kind of table.</summary>
 internal static class Tables

@@ -3,7 +3,7 @@ using Emberwright.Visits.Firm;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
-namespace Emberwright.Cli.Commands.Firm;
+namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>Puts the books of two devices of a firm together.</summary>
 internal sealed class MergeCommand(Terminal terminal, TimeProvider time) : Command<MergeCommand.Settings>

@@ -4,7 +4,7 @@ using Emberwright.Visits.Journal;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
-namespace Emberwright.Cli.Commands.Firm;
+namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>Withdraws the last entries of the book. They stay in the file.</summary>
 internal sealed class UndoCommand(Terminal terminal, TimeProvider time) : Command<UndoCommand.Settings>

@@ -4,7 +4,7 @@ using Emberwright.Visits.Firm;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
-namespace Emberwright.Cli.Commands.Firm;
+namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>What closed visits teach: causes, good parts renewed, comebacks, minutes.</summary>
 internal sealed class LearnCommand(Terminal terminal) : Command<StoveSettings>

@@ -2,7 +2,7 @@ using System.ComponentModel;
 using Emberwright.Visits.Firm;
 using Spectre.Console.Cli;
 
-namespace Emberwright.Cli.Commands.Firm;
+namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>Writes customers, stoves or parts of the book as a table.</summary>
 internal sealed class ExportCommand(Terminal terminal, TimeProvider time) : Command<ExportCommand.Settings>

@@ -3,7 +3,7 @@ using Emberwright.Visits.Firm;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
-namespace Emberwright.Cli.Commands.Firm;
+namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>What the firm's book says: people, instruments, parts and the van, what has run out, what differs.</summary>
 internal sealed class ShowCommand(Terminal terminal, TimeProvider time) : Command<ShowCommand.Settings>

@@ -1,7 +1,7 @@
 using System.ComponentModel;
 using Spectre.Console.Cli;
 
-namespace Emberwright.Cli.Commands.Firm;
+namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>What a command about the firm's book takes.</summary>
 internal class BookSettings : CommandSettings

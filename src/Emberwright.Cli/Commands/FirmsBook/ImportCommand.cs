@@ -4,7 +4,7 @@ using Emberwright.Visits.Firm;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
-namespace Emberwright.Cli.Commands.Firm;
+namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>Takes a table of customers, stoves or parts into the book: whole, or not at all.</summary>
 internal sealed class ImportCommand(Terminal terminal, TimeProvider time) : Command<ImportCommand.Settings>
