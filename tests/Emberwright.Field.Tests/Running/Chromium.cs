@@ -11,6 +11,10 @@ namespace Emberwright.Field.Tests.Running;
 public sealed class Chromium : IAsyncLifetime
 {
     private const string Executable = "/usr/bin/chromium";
+
+    // Long enough for a start on a machine that does other things too; nothing waits longer than it must.
+    internal const int Patience = 150_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -18,7 +22,7 @@ public sealed class Chromium : IAsyncLifetime
     {
         if (!File.Exists(Executable))
             throw new InvalidOperationException($"The browser tests need {Executable}: apt-get install chromium.");
-        Assertions.SetDefaultExpectTimeout(30_000);
+        Assertions.SetDefaultExpectTimeout(Patience);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
@@ -44,8 +48,8 @@ public sealed class Chromium : IAsyncLifetime
             Locale = "en-GB",
             AcceptDownloads = true,
         });
-        context.SetDefaultTimeout(60_000);
-        Assertions.SetDefaultExpectTimeout(60_000);
+        context.SetDefaultTimeout(Patience);
+        Assertions.SetDefaultExpectTimeout(Patience);
         return new Phone(context, await context.NewPageAsync());
     }
 

@@ -32,7 +32,7 @@ internal sealed class OwnBrowser : IAsyncDisposable
             try
             {
                 var browser = await playwright.Chromium.ConnectOverCDPAsync($"http://127.0.0.1:{port}");
-                browser.Contexts[0].SetDefaultTimeout(60_000);
+                browser.Contexts[0].SetDefaultTimeout(Chromium.Patience);
                 return browser.Contexts[0].Pages is [var first, ..] ? first : await browser.Contexts[0].NewPageAsync();
             }
             catch (PlaywrightException) when (tries < 60)

@@ -19,7 +19,7 @@ internal static class Screens
 
     /// <summary>Waits until the engine has weighed everything recorded.</summary>
     public static Task WaitUntilConcluded(this IPage page) =>
-        Expect(page.Locator("#suspects[aria-busy=false] .suspects")).ToBeAttachedAsync(new() { Timeout = 120_000 });
+        Expect(page.Locator("#suspects[aria-busy=false] .suspects")).ToBeAttachedAsync(new() { Timeout = 2 * Chromium.Patience });
 
     /// <summary>Names the instruments that travel with this phone, in date for a year.</summary>
     public static async Task CarryInstruments(this IPage page, string address)
