@@ -1,5 +1,6 @@
 using System.Text;
 using Emberwright.Cli.Json;
+using Emberwright.Diagnosis.Rates;
 using Emberwright.Stove;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
@@ -18,7 +19,7 @@ internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSe
 
     public override int Execute(CommandContext context, TSettings settings, CancellationToken cancellationToken)
     {
-        if (Read(settings.Visit) is not { } findings) return ExitCodes.BadInput;
+        if (Read(settings.Visit, settings.Priors) is not { } findings) return ExitCodes.BadInput;
         try
         {
             var found = settings.Json ? WriteJson(findings, settings) : WriteText(findings, settings);
@@ -32,13 +33,17 @@ internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSe
     }
 
     /// <summary>Reads a file and draws the conclusions; says what is wrong with it and returns null where none can be drawn.</summary>
-    protected Findings? Read(string path)
+    /// <param name="path">The visit file.</param>
+    /// <param name="priors">File of the firm's own rates, or null.</param>
+    protected Findings? Read(string path, string? priors = null)
     {
         if (ReadFile(path) is not { } text) return null;
         var file = VisitFile.Read(text);
         try
         {
-            var findings = Findings.Of(file);
+            var rates = priors is not null && ReadFile(priors) is { } json ? RatesFile.Read(json) : null;
+            if (priors is not null && rates is null) return null;
+            var findings = Findings.Of(file, rates: rates);
             Complain(path, file.Problems.Count > 0 ? file.Problems : findings?.Problems ?? Findings.WhyNone(file));
             return findings;
         }
@@ -66,7 +71,7 @@ internal abstract class VisitCommand<TSettings>(Terminal terminal) : Command<TSe
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            Terminal.Error.WriteLine($"{path}: cannot be read ({e.Message.TrimEnd('.')}). Give the path of a visit file, such as demo/visits/healthy-service.jsonl.");
+            Terminal.Error.WriteLine($"{path}: cannot be read ({e.Message.TrimEnd('.')}). Give the path of a file that exists, such as demo/visits/healthy-service.jsonl for a visit.");
             return null;
         }
     }

@@ -33,6 +33,10 @@ internal abstract class VisitOptions : CommandSettings
     [DefaultValue("si")]
     public string Units { get; init; } = "si";
 
+    [CommandOption("--priors <FILE>")]
+    [Description("The firm's own rates of faults and fouling (JSON, docs/schema/priors.schema.json)")]
+    public string? Priors { get; init; }
+
     public UnitSystem System => Units.Equals("us", StringComparison.OrdinalIgnoreCase) ? UnitSystem.Us : UnitSystem.Si;
 
     public override ValidationResult Validate() =>

@@ -35,6 +35,9 @@ public sealed record Beliefs(
 public sealed record Suspect(
     string Fault, string Name, double Prior, double Probability, IReadOnlyList<Because> Because, double AsFound)
 {
+    /// <summary>Where the probability before any evidence comes from; null where it is nobody's number.</summary>
+    public string? PriorOrigin { get; init; }
+
     /// <summary>Stands for a stove with no fault of the catalogue and no fouling past a limit.</summary>
     public const string Nothing = "nothing";
 

@@ -1,3 +1,4 @@
+using Emberwright.Diagnosis.Rates;
 using Emberwright.Stove;
 using Emberwright.Stove.Patterns;
 
@@ -8,7 +9,8 @@ namespace Emberwright.Diagnosis;
 /// <param name="Card">What is known of make and model, or null.</param>
 /// <param name="Site">Where it stands and the day's weather.</param>
 /// <param name="History">What was true before today.</param>
-public sealed record StoveCase(Pattern Pattern, StoveCard? Card, Site Site, History History)
+/// <param name="Rates">The firm's own rates for the pattern, or null.</param>
+public sealed record StoveCase(Pattern Pattern, StoveCard? Card, Site Site, History History, PatternRates? Rates = null)
 {
     /// <summary>Rated mains voltage, V: the card's, else the pattern's.</summary>
     public double SupplyV => Card?.Wiring?.SupplyV ?? Pattern.SupplyV;
@@ -20,9 +22,11 @@ public sealed record StoveCase(Pattern Pattern, StoveCard? Card, Site Site, Hist
 /// <param name="MonthsSinceCleaning">Months since the last full service.</param>
 /// <param name="LastAsLeft">Readings as left at the last visit, if any.</param>
 /// <param name="IsService">True when the visit was called for as a routine service with nothing wrong.</param>
+/// <param name="Month">Month of the visit, 1…12.</param>
 public sealed record History(
     double? AgeYears = null,
     double? TonnesSinceCleaning = null,
     double? MonthsSinceCleaning = null,
     IReadOnlyList<ReadingEvidence>? LastAsLeft = null,
-    bool IsService = false);
+    bool IsService = false,
+    int? Month = null);

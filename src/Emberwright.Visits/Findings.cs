@@ -1,5 +1,6 @@
 using Emberwright.Diagnosis;
 using Emberwright.Diagnosis.Planning;
+using Emberwright.Diagnosis.Rates;
 using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
 using Emberwright.Stove.Controls;
@@ -41,11 +42,12 @@ public sealed record Findings(
     /// <summary>Draws the conclusions from a visit file; null when the file does not say which stove it is.</summary>
     /// <param name="file">The file.</param>
     /// <param name="onSite">Whether somebody is at the stove; null reads it off what has been recorded.</param>
-    public static Findings? Of(VisitFile file, bool? onSite = null)
+    /// <param name="rates">The firm's own rates by pattern.</param>
+    public static Findings? Of(VisitFile file, bool? onSite = null, IReadOnlyDictionary<string, PatternRates>? rates = null)
     {
         ArgumentNullException.ThrowIfNull(file);
         var visit = Visit.Fold(file.Journal);
-        return PatternOf(visit) is { } pattern ? Steps(visit, pattern, file.Problems, onSite).Last().Findings! : null;
+        return PatternOf(visit) is { } pattern ? Steps(visit, pattern, file.Problems, onSite, rates?.GetValueOrDefault(pattern.Id)).Last().Findings! : null;
     }
 
     /// <summary>
@@ -120,7 +122,8 @@ public sealed record Findings(
     /// <param name="pattern">The stove's pattern.</param>
     /// <param name="problems">What was wrong in its file.</param>
     /// <param name="onSite">Whether somebody is at the stove; null reads it off what has been recorded.</param>
-    public static IEnumerable<(Progress Progress, Findings? Findings)> Steps(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems, bool? onSite = null)
+    /// <param name="rates">The firm's own rates for the pattern.</param>
+    public static IEnumerable<(Progress Progress, Findings? Findings)> Steps(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems, bool? onSite = null, PatternRates? rates = null)
     {
         ArgumentNullException.ThrowIfNull(visit);
         ArgumentNullException.ThrowIfNull(pattern);
@@ -128,7 +131,7 @@ public sealed record Findings(
         var catalogue = Catalogue.For(pattern.Id);
         var (card, cardProblems) = CardOf(visit);
         problems = [.. problems, .. cardProblems];
-        var stove = visit.Case(pattern, card);
+        var stove = visit.Case(pattern, card) with { Rates = rates };
         var evidence = SensorReadings.Judged(visit.Evidence(), stove);
         foreach (var progress in Diagnose.Steps(stove, evidence, catalogue))
         {

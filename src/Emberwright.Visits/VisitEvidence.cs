@@ -50,7 +50,8 @@ public static class VisitEvidence
             past?.TonnesSinceService ?? TonnesByCounter(visit),
             visit.Day is { } day ? past?.MonthsBefore(day) : past?.MonthsSinceService,
             past?.LastAsLeft is { Count: > 0 } last ? [.. last.Select((r, i) => new ReadingEvidence($"last-as-left-{i + 1}", 0, r.Observable, r.Si))] : null,
-            visit.Call?.VisitKind == VisitKind.Service && !visit.Of<ComplaintBody>().Any());
+            visit.Call?.VisitKind == VisitKind.Service && !visit.Of<ComplaintBody>().Any(),
+            visit.Day?.Month);
     }
 
     // The board's own hours since the service, or its hours in all less those it showed then.

@@ -119,7 +119,7 @@ internal sealed class BeliefsWriter
             var probability = marginals.Probability(f, now);
             var asFound = now == 0 ? probability : marginals.Probability(f, 0);
             if (f >= 0 && probability < LeastNamed && asFound < LeastNamed) continue;
-            suspects.Add((new Suspect(id, name, PriorOf(f), probability, [], asFound), f));
+            suspects.Add((new Suspect(id, name, PriorOf(f), probability, [], asFound) { PriorOrigin = OriginOf(f) }, f));
         }
         if (somethingStands) Concede(suspects);
         return [.. suspects.OrderByDescending(s => s.Suspect.Probability).ThenByDescending(s => s.Suspect.AsFound).ThenBy(s => s.Index)];
@@ -159,7 +159,7 @@ internal sealed class BeliefsWriter
         {
             var limit = _file.Faults[fault].Fouling!;
             if (limit.Parameter == Parameter.Insulation) return PriorOfInsulation(limit);
-            return Math.Exp(limit.Limit / PriorTable.InUse(limit.Parameter, _file.Stove.History));
+            return Math.Exp(limit.Limit / PriorTable.InUse(limit.Parameter, _file.Stove));
         }
         return fault switch
         {
@@ -169,9 +169,13 @@ internal sealed class BeliefsWriter
         };
     }
 
+    private string? OriginOf(int fault) => fault < 0 ? null
+        : _file.Faults[fault].Fouling is { } fouling && _file.Stove.Rates?.Fouling.GetValueOrDefault(fouling.Parameter) is { } own ? own.Origin
+        : _file.Stove.Rates?.Faults.GetValueOrDefault(_file.Faults[fault].Id)?.Origin ?? _file.Faults[fault].Origin;
+
     private double PriorOfInsulation(FoulingLimit limit)
     {
-        var tau = PriorTable.InUse(Parameter.Exchanger, _file.Stove.History);
+        var tau = PriorTable.InUse(Parameter.Exchanger, _file.Stove);
         var own = PriorTable.PatternSd(Parameter.Insulation, _file.Stove) ?? 0;
         var sd = Math.Sqrt(own * own + Math.Pow(PriorTable.InsulationPerRestriction * tau, 2));
         return Normal.Below((limit.Limit + PriorTable.InsulationPerRestriction * tau) / sd);

@@ -67,7 +67,7 @@ internal sealed class CaseFile
     public static CaseFile Of(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
     {
         var plan = EpochPlan.Of(evidence, catalogue);
-        var faults = catalogue.Faults;
+        var faults = Circumstances.Rated(catalogue.Faults, stove);
         var supposed = SupposedFault.Of(faults.Where(f => f.Fouling is null), plan);
         var file = new CaseFile(stove, model, supposed, faults, plan)
         {

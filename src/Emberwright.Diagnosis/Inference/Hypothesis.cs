@@ -1,11 +1,13 @@
 // Question:    which sets of discrete faults are considered, and how probable is each before any evidence?
-// Equations:   weight(nothing) = Σ rates of fouling + 4, weight(i) = rate_i, weight(i, j) = ρ·rate_i·rate_j/Σ, ρ = 0.5,
+// Equations:   weight(nothing) = Σ rates of fouling/φ + 4, φ = 1/3, weight(i) = rate_i, weight(i, j) = ρ·rate_i·rate_j/Σ, ρ = 0.5,
 //              weight(unlisted) = 5 % of the whole; then they are made to sum to 1.
 // Symbols:     rate in % of breakdown calls; Σ the sum of all rates. Fouling is not a hypothesis of its own: it is a
 //              continuous unknown of every hypothesis.
 // Validity:    at most two discrete faults at once.
 // Assumptions: a second fault is half as frequent beside a first as its rate among breakdowns says, since one fault is
-//              enough for a call. On a routine service nothing is wrong in most cases.
+//              enough for a call. On a routine service nothing is wrong in most cases. Rates of fouling are shares of calls;
+//              of the stoves without a discrete fault about one in three is fouled past a limit (φ) when it is looked at, so
+//              that with the fuel burned since its last service the share of calls that cleaning cures follows.
 // Source:      from memory, no source.
 // Worked:      by hand in the tests.
 using Emberwright.Stove.Faults;
@@ -35,6 +37,7 @@ internal sealed record Hypothesis(HypothesisKind Kind, int[] Faults, double LnPr
     private const double SoundRate = 4;
     private const double SecondFault = 0.5;
     private const double ServiceFactor = 12;
+    private const double FouledShare = 1.0 / 3;
 
     /// <summary>All hypotheses over a list of discrete faults: nothing, unlisted, singles, pairs.</summary>
     /// <param name="discrete">Discrete faults of the pattern.</param>
@@ -43,7 +46,7 @@ internal sealed record Hypothesis(HypothesisKind Kind, int[] Faults, double LnPr
     public static IReadOnlyList<Hypothesis> All(IReadOnlyList<Fault> discrete, IReadOnlyList<Fault> fouling, bool isService)
     {
         var n = discrete.Count;
-        var none = fouling.Sum(f => f.BaseRatePercent) + SoundRate;
+        var none = fouling.Sum(f => f.BaseRatePercent) / FouledShare + SoundRate;
         var rates = discrete.Select(f => Math.Max(f.BaseRatePercent, 1e-3)).ToArray();
         var sum = none + rates.Sum();
         if (isService) none *= ServiceFactor;

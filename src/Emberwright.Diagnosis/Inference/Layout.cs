@@ -71,7 +71,7 @@ internal sealed class Layout
             if (PriorTable.PatternSd(parameter, stove) is null) continue;
             foreach (var (from, to) in Spans(parameter, epochs))
             {
-                var tau = serviced || from > 0 ? PriorTable.Serviced(parameter) : PriorTable.InUse(parameter, stove.History);
+                var tau = serviced || from > 0 ? PriorTable.Serviced(parameter) : PriorTable.InUse(parameter, stove);
                 var unknown = new Unknown(UnknownKind.Restriction, parameter, from, tau, tau);
                 if (parameter == Parameter.Exchanger)
                     Add(unknown, from, to, (parameter, -1), (Parameter.Insulation, -PriorTable.InsulationPerRestriction));

@@ -36,10 +36,13 @@ internal static class PriorTable
     public static double Serviced(Parameter parameter) => parameter == Parameter.RoomAir ? 0.05 : 0.07;
 
     /// <summary>Mean restriction in use, by the fuel burned since cleaning where that is known.</summary>
-    public static double InUse(Parameter parameter, History history)
+    public static double InUse(Parameter parameter, StoveCase stove) => InUse(parameter, stove.History, stove.Rates?.Fouling.GetValueOrDefault(parameter)?.Value);
+
+    /// <summary>The same with a firm's own fouling per tonne, or null.</summary>
+    public static double InUse(Parameter parameter, History history, double? perTonne = null)
     {
         var tonnes = history.TonnesSinceCleaning ?? history.MonthsSinceCleaning * TonnesPerMonth;
-        if (tonnes is { } t) return Math.Max(Serviced(parameter), PerTonne(parameter) * Math.Clamp(t, 0, 10));
+        if (tonnes is { } t) return Math.Max(Serviced(parameter), (perTonne ?? PerTonne(parameter)) * Math.Clamp(t, 0, 10));
         return parameter switch
         {
             Parameter.Wheel or Parameter.Intake => 0.10,
@@ -105,7 +108,11 @@ internal static class PriorTable
 
     private const double TonnesPerMonth = 0.08;
 
-    private static double PerTonne(Parameter parameter) => parameter switch
+    /// <summary>Where the fouling per tonne comes from.</summary>
+    public const string FoulingOrigin = "from memory and common practice, no source";
+
+    /// <summary>Mean fouling per tonne of fuel burned, −ln of the share left open.</summary>
+    public static double PerTonne(Parameter parameter) => parameter switch
     {
         Parameter.AshPassages => 0.25,
         Parameter.Wheel => 0.05,

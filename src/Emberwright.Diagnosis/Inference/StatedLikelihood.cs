@@ -93,7 +93,7 @@ internal sealed class StatedLikelihood
     {
         const double Unknown = 0.15;
         var (parameter, limit) = file.Fouling[fouling].Fouling!;
-        return PriorTable.Fouling.Contains(parameter) ? Math.Exp(limit / PriorTable.InUse(parameter, file.Stove.History)) : Unknown;
+        return PriorTable.Fouling.Contains(parameter) ? Math.Exp(limit / PriorTable.InUse(parameter, file.Stove)) : Unknown;
     }
 
     /// <summary>Probabilities of the masks after all signs but one.</summary>
