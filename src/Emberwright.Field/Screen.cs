@@ -17,6 +17,16 @@ public sealed class Screen(IJSRuntime js)
     /// <summary>Brings a step of the visit to the top and puts the reader there.</summary>
     public async Task GoTo(string id) => await (await module.Value).InvokeVoidAsync("goTo", id);
 
+    /// <summary>Makes a picture's marked places answer to touch and keyboard.</summary>
+    /// <param name="figure">What holds the picture.</param>
+    /// <param name="listener">Its <c>Tapped</c> is told the place.</param>
+    /// <param name="chosen">The place chosen now, or null.</param>
+    public async Task Taps<T>(ElementReference figure, DotNetObjectReference<T> listener, string? chosen) where T : class =>
+        await (await module.Value).InvokeVoidAsync("taps", figure, listener, chosen);
+
+    /// <summary>Puts the reader into a part of the page, its field where it has one.</summary>
+    public async Task Into(string id) => await (await module.Value).InvokeVoidAsync("into", id);
+
     /// <summary>Hands a file to the person.</summary>
     public async Task HandOver(string name, string mediaType, byte[] bytes) =>
         await (await module.Value).InvokeVoidAsync("handOver", name, mediaType, bytes);

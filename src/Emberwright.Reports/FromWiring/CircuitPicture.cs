@@ -30,6 +30,9 @@ public sealed class CircuitPicture(LoadPath path, Operation operation)
     /// <summary>Where the leads of the meter stand, test points of the path; null draws no meter.</summary>
     public (string A, string B)? Leads { get; init; }
 
+    // A thermocouple's millivolts would vanish among volts.
+    private double Scale => path.Load is Thermocouple ? 1000 : 1;
+
     /// <summary>The picture's input.</summary>
     /// <param name="id">Prefix of ids, unique on the page.</param>
     public WiringInput Input(string id = "wiring")
@@ -50,12 +53,14 @@ public sealed class CircuitPicture(LoadPath path, Operation operation)
             Id = id,
             Title = $"{ObservableName.Capital(path.Load.Name)}'s circuit, {Now}",
             Chain = items.ToImmutable(),
-            SupplyV = path.SupplyV,
-            VoltsTo = mains ? $"volts to {Named(Points.Neutral, "neutral")}" : "volts to board common",
+            SupplyV = Scale * path.SupplyV,
+            Unit = path.Load is Thermocouple ? "mV" : "V",
+            VoltsTo = path.Load is Thermocouple ? "millivolts, red lead on common" : mains ? $"volts to {Named(Points.Neutral, "neutral")}" : "volts to board common",
             Live = live,
             Caution = mains ? "Live: mains on the double line" : "Mains is live beside this loop",
             CautionDetail = mains
                 ? "One hand, rings off. Ohms only with the plug out."
+                : path.Load is Thermocouple ? "Millivolts only: mains destroys thermocouple and board. Ohms only off the board."
                 : $"The loop itself is {path.SupplyV:0} V DC: never put another supply on it. Ohms only with the plug out.",
             Meter = Leads is { } leads ? new LeadWords(path, operation, Supposed).Of(leads.A, leads.B) : null,
         };
@@ -79,14 +84,18 @@ public sealed class CircuitPicture(LoadPath path, Operation operation)
     private double Expected(string place, bool supposed) =>
         _circuit.Predict(Measure.Voltage, place, path.Wiring.In(operation), supposed ? Supposed.AsSpan() : []);
 
+    // A thermocouple is its own loop: what was read across it stands at its terminal.
+    private double? Read(string point) => Readings.TryGetValue((Measure.Voltage, point), out var read) ? read
+        : path.Load is Thermocouple && point == path.Load.From && Readings.TryGetValue((Measure.Voltage, path.Load.Id), out var across) ? across : null;
+
     private WiringPoint Point(string id, ref char letter)
     {
         var point = path.Wiring.TestPoints[path.Wiring.PointIndex(id)];
         var mark = id == Points.Live ? "L" : point.Number?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? $"{letter++}";
         return new WiringPoint(id, mark)
         {
-            ExpectV = Expecting && operation != Operation.Unplugged ? Expected(id, true) : null,
-            ReadV = Readings.TryGetValue((Measure.Voltage, id), out var read) ? read : null,
+            ExpectV = Expecting && operation != Operation.Unplugged ? Scale * Expected(id, true) : null,
+            ReadV = Read(id) is { } read ? Scale * read : null,
             Note = id switch { Points.Neutral => "neutral", Points.BoardCommon => "common", _ => null },
         };
     }

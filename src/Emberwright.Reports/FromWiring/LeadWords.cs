@@ -20,12 +20,15 @@ internal sealed class LeadWords(LoadPath path, Operation operation, ImmutableArr
     {
         var mains = path.Circuit == SupplyCircuit.Mains;
         var (function, setting) = operation == Operation.Unplugged ? (MeterFunction.Ohms, "ohms")
+            : path.Load is Thermocouple ? (MeterFunction.DcMillivolts, "millivolts DC")
             : mains ? (MeterFunction.AcVolts, "volts AC") : (MeterFunction.DcVolts, "volts DC");
         var state = path.Wiring.In(operation);
         var shown = Stove.Controls.Meter.Ordinary.Between(path.Wiring, state, supposed.AsSpan(), function, a, b);
         var sound = Stove.Controls.Meter.Ordinary.Between(path.Wiring, state, [], function, a, b);
-        return new MeterReading(a, b, supposed.IsEmpty ? null : Number(shown.Value), setting, Number(sound.Value), Meaning(a, b, sound.Value), mains || operation == Operation.Unplugged);
+        return new MeterReading(a, b, supposed.IsEmpty ? null : Number(Scale * shown.Value), setting, Number(Scale * sound.Value), Meaning(a, b, sound.Value), mains || operation == Operation.Unplugged);
     }
+
+    private double Scale => path.Load is Thermocouple && operation != Operation.Unplugged ? 1000 : 1;
 
     private string Meaning(string a, string b, double sound)
     {
@@ -33,6 +36,7 @@ internal sealed class LeadWords(LoadPath path, Operation operation, ImmutableArr
         var (i, j) = (Array.IndexOf(points, a), Array.IndexOf(points, b));
         var between = path.Parts[Math.Min(i, j)..Math.Max(i, j)];
         if (operation == Operation.Unplugged) return "The rest of the circuit lies beside these points: to judge a part alone, take its lead off first.";
+        if (path.Load is Thermocouple) return "8 mV and more prove a fire. Nothing with a lively flame: broken. Below nought: its leads are changed over.";
         if (!between.Any(OpenParts.IsLoad))
             return Math.Abs(sound) > Sure * path.SupplyV
                 ? "Nothing is called, so the output holds the voltage back. It means something only while the board calls."

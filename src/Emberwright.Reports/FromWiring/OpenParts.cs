@@ -22,6 +22,7 @@ internal sealed class OpenParts
 
     private readonly Dictionary<string, PartState> _states = [];
     private readonly HashSet<string> _resting = [];
+    private readonly HashSet<string> _bridged;
 
     /// <summary>Judges every part of the path.</summary>
     /// <param name="path">The path.</param>
@@ -35,6 +36,7 @@ internal sealed class OpenParts
     {
         var limit = ShareOfSupply * path.SupplyV;
         var rest = path.Wiring.In(operation);
+        _bridged = [.. path.Parts.Where(p => rest.PluggedIn && path.Wiring.Components.OfType<StartBypass>().Any(b => b.From == p.From && b.To == p.To && rest.ElapsedS < b.UntilS)).Select(p => p.Id)];
         foreach (var part in path.Parts)
         {
             var broken = supposed.Any(c => c.Component == part.Id && c.State == ComponentState.Open);
@@ -57,7 +59,7 @@ internal sealed class OpenParts
     public bool Resting(string part) => _resting.Contains(part);
 
     /// <summary>True for what is meant to take the voltage.</summary>
-    public static bool IsLoad(WiringComponent part) => part is Motor or Igniter or ResistanceProbe or PressureSensor;
+    public static bool IsLoad(WiringComponent part) => part is Motor or Igniter or ResistanceProbe or PressureSensor or Thermocouple;
 
     private void ReadBetweenPoints(LoadPath path, double limit, IReadOnlyDictionary<(Measure Measure, string Place), double> readings)
     {
@@ -77,9 +79,13 @@ internal sealed class OpenParts
     private static double Volts(LoadPath path, int index, IReadOnlyDictionary<(Measure Measure, string Place), double> readings) =>
         readings[(Measure.Voltage, path.Parts[index].From)];
 
+    // What the board goes round now carries no blame for an open.
     private void Judge(ReadOnlySpan<WiringComponent> between, bool drops)
     {
-        var open = !drops ? PartState.Closed : between.Length == 1 ? PartState.Open : PartState.Unknown;
-        foreach (var part in between) _states[part.Id] = open;
+        var suspected = 0;
+        foreach (var part in between)
+            if (!_bridged.Contains(part.Id)) suspected++;
+        var open = !drops ? PartState.Closed : suspected == 1 ? PartState.Open : PartState.Unknown;
+        foreach (var part in between) _states[part.Id] = _bridged.Contains(part.Id) ? PartState.Closed : open;
     }
 }

@@ -10,6 +10,8 @@ namespace Emberwright.Stove.Controls;
 /// <param name="Parts">Parts in the order of the current; the last is the load.</param>
 public sealed record LoadPath(Wiring Wiring, ImmutableArray<WiringComponent> Parts)
 {
+    private const double HotThermocoupleV = 0.025;
+
     /// <summary>The load at the end of the path.</summary>
     public WiringComponent Load => Parts[^1];
 
@@ -19,16 +21,17 @@ public sealed record LoadPath(Wiring Wiring, ImmutableArray<WiringComponent> Par
     /// <summary>Ids of the test points along the path; the last is neutral or board common.</summary>
     public IEnumerable<string> Points => Parts.Select(p => p.From).Append(Load.To);
 
-    /// <summary>The voltage that the path divides up, V: the mains' or its loop's.</summary>
-    public double SupplyV => Circuit == SupplyCircuit.Mains ? Wiring.Mains.NominalV
+    /// <summary>The voltage that the path divides up, V: the mains', its loop's, or what a thermocouple gives when hot.</summary>
+    public double SupplyV => Load is Thermocouple ? HotThermocoupleV
+        : Circuit == SupplyCircuit.Mains ? Wiring.Mains.NominalV
         : Wiring.Components.OfType<LowVoltageSupply>().FirstOrDefault(s => s.From == Parts[0].From)?.Volts
             ?? Wiring.Components.OfType<LowVoltageSupply>().Max(s => s.Volts);
 
-    /// <summary>Every path of a wiring: mains loads in its order, then the room thermostat's loop, probes and the pressure sensor.</summary>
+    /// <summary>Every path of a wiring: mains loads in its order, then the room thermostat's loop, probes, the thermocouple and the pressure sensor.</summary>
     /// <param name="wiring">The circuit.</param>
     public static IEnumerable<LoadPath> All(Wiring wiring) => wiring.Components
         .Where(c => c is Motor or Igniter && c.Id != ComponentIds.CombustionAuxiliary
-            || c is Interlock { Kind: ContactKind.Thermostat } or ResistanceProbe or PressureSensor)
+            || c is Interlock { Kind: ContactKind.Thermostat } or ResistanceProbe or PressureSensor or Thermocouple)
         .OrderBy(c => c is Motor or Igniter ? 0 : 1)
         .Select(c => To(wiring, c.Id));
 

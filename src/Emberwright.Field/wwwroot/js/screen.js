@@ -65,3 +65,31 @@ export function watchSteps(ids, listener) {
     for (const id of ids) { const step = document.getElementById(id); if (step) observer.observe(step); }
     return { stop: () => observer.disconnect() };
 }
+
+/** Makes the marked places of a picture answer to touch and to the keyboard; the chosen one is pressed. */
+export function taps(figure, listener, chosen) {
+    figure.querySelector('svg')?.setAttribute('role', 'group');
+    for (const place of figure.querySelectorAll('[data-tap]')) {
+        place.setAttribute('role', 'button');
+        place.setAttribute('tabindex', '0');
+        place.setAttribute('aria-pressed', place.dataset.tap === chosen ? 'true' : 'false');
+    }
+    if (figure.answers) return;
+    figure.answers = true;
+    const tell = event => {
+        const place = event.target.closest('[data-tap]');
+        if (!place || event.type === 'keydown' && event.key !== 'Enter' && event.key !== ' ') return;
+        event.preventDefault();
+        listener.invokeMethodAsync('Tapped', place.dataset.tap);
+    };
+    figure.addEventListener('click', tell);
+    figure.addEventListener('keydown', tell);
+}
+
+/** Puts the reader into a part of the page: its field where it has one, else its heading. */
+export function into(id) {
+    const part = document.getElementById(id);
+    const to = part?.querySelector('input') ?? part?.querySelector('h3');
+    to?.focus({ preventScroll: true });
+    part?.scrollIntoView({ block: 'nearest' });
+}

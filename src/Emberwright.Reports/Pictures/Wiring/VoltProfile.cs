@@ -13,8 +13,8 @@ internal sealed class VoltProfile(WiringInput input, double zeroX, double fullX)
         var lines = Words.Wrap(input.VoltsTo, zeroX - 18 - textX, words);
         for (var i = 0; i < lines.Count; i++) shapes.Add(new Text(new(textX, y + 14 + 15 * i), lines[i], words));
         var low = y + 14 + 15 * (lines.Count - 1);
-        shapes.Add(new Text(new(zeroX, low), "0 V", words, Anchor.Middle));
-        shapes.Add(new Text(new(fullX, low), $"{WiringWords.Volts(input.SupplyV)} V", words, Anchor.Middle));
+        shapes.Add(new Text(new(zeroX, low), $"0 {input.Unit}", words, Anchor.Middle));
+        shapes.Add(new Text(new(fullX, low), $"{WiringWords.Volts(input.SupplyV)} {input.Unit}", words, Anchor.Middle));
         return low + 14;
     }
 
@@ -57,7 +57,7 @@ internal sealed class VoltProfile(WiringInput input, double zeroX, double fullX)
             shapes.Add(new Line(new(X(b), y), new(X(b), rows[to].Y), known ? WiringSigns.Volts : Roles.Supposed));
             var (left, right) = (Math.Min(X(a), X(b)), Math.Max(X(a), X(b)));
             shapes.Add(new Line(new(left - 2.5, y), new(right + 2.5, y), WiringSigns.Cliff));
-            var value = $"{WiringWords.Volts(Math.Abs(a - b))} V";
+            var value = $"{WiringWords.Volts(Math.Abs(a - b))} {input.Unit}";
             var end = right - 6;
             shapes.Add(new Text(new(end, y - 7), "\u00A0across", WiringSigns.Words, Anchor.End));
             shapes.Add(new Text(new(end - WiringSigns.Words.Width("\u00A0across"), y - 7), value, WiringSigns.Strong, Anchor.End));

@@ -102,6 +102,9 @@ public sealed record WiringInput
     /// <summary>Full scale of the volts, V; the supply's nominal voltage, or a sense loop's.</summary>
     public required double SupplyV { get; init; }
 
+    /// <summary>Unit of every voltage here: V, or mV for a thermocouple.</summary>
+    public string Unit { get; init; } = "V";
+
     /// <summary>Words above the volts, e.g. "volts to neutral, point 5".</summary>
     public string VoltsTo { get; init; } = "volts to neutral";
 

@@ -37,8 +37,8 @@ internal static class WiringWords
     private static string Level(WiringInput input, WiringPoint p)
     {
         if (!input.Live) return "";
-        var said = p.ExpectV is { } e ? $", expect {Volts(e)} V" : "";
-        return said + (p.ReadV is { } r ? $", read {Volts(r)} V" + (IsOut(input, p) ? ", not as expected" : "") : "");
+        var said = p.ExpectV is { } e ? $", expect {Volts(e)} {input.Unit}" : "";
+        return said + (p.ReadV is { } r ? $", read {Volts(r)} {input.Unit}" + (IsOut(input, p) ? ", not as expected" : "") : "");
     }
 
     private static string State(WiringPart p) => p.State switch
