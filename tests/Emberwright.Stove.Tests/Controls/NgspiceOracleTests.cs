@@ -80,6 +80,64 @@ public class NgspiceOracleTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Patterns))]
+    public void Ohms_between_points_and_to_earth_agree_with_the_plug_out(string pattern)
+    {
+        var wiring = WiringLibrary.For(pattern);
+        var state = wiring.In(Operation.Unplugged);
+        var netlist = new SpiceNetlist(wiring, alternating: false);
+        var cases = SingleFaults(wiring)
+            .SelectMany(fault => Pairs(wiring, fault).Select(pair => (Fault: fault, pair.A, pair.B))).Where(c => c.A != c.B).ToList();
+        for (var i = 0; i < cases.Count; i++) netlist.Add(i, state, cases[i].Fault, fuseBlown: false, null, (cases[i].A, cases[i].B));
+        var oracle = Ngspice.Run(netlist.Circuits, "op");
+        for (var i = 0; i < cases.Count; i++)
+        {
+            var (fault, a, b) = cases[i];
+            var ours = SolvedWiring.Direct(wiring, state, [fault]).ImpedanceOhm(wiring.PointIndex(a), wiring.PointIndex(b));
+            var theirs = (Voltage(oracle, i, a) - Voltage(oracle, i, b)) / SpiceNetlist.ProbeA;
+            // 0.1 % or 1 mΩ; above the meter's 40 MΩ both only have to be beyond it.
+            if (theirs.Real > Meter.OverloadOhm) Assert.True(ours.Real > 0.999 * Meter.OverloadOhm, $"{fault}, {a} to {b}: ngspice {theirs}, ours {ours}");
+            else Agree(theirs, ours, 1e-3, $"{fault}, {a} to {b}");
+        }
+    }
+
+    [Theory]
+    [InlineData(-0.002)]
+    [InlineData(0)]
+    [InlineData(0.0082)]
+    [InlineData(0.024)]
+    public void Millivolts_of_the_thermocouple_as_the_meter_shows_them_agree(double signalV)
+    {
+        var wiring = WiringLibrary.For(PatternIds.Thermocouple);
+        var state = wiring.In(Operation.High) with { Signals = new SensorSignals(signalV) };
+        var netlist = new SpiceNetlist(wiring, alternating: false);
+        CircuitChange[] cases =
+        [
+            new(ComponentIds.Thermocouple, ComponentState.Healthy), new(ComponentIds.Thermocouple, ComponentState.Open),
+            new(ComponentIds.Thermocouple, ComponentState.Shorted), new(ComponentIds.Thermocouple, ComponentState.Drifted, -1),
+            new(ComponentIds.Thermocouple, ComponentState.LeakingToEarth, LeakOhm: 20e3),
+        ];
+        for (var i = 0; i < cases.Length; i++) netlist.Add(i, state, cases[i], fuseBlown: false, Meter);
+        var oracle = Ngspice.Run(netlist.Circuits, "op");
+        for (var i = 0; i < cases.Length; i++)
+        {
+            var ours = Meter.Across(wiring, state, [cases[i]], MeterFunction.DcMillivolts, ComponentIds.Thermocouple).Value;
+            Agree(Difference(oracle, i, wiring[ComponentIds.Thermocouple]), ours, 1e-6, $"{cases[i]}"); // a microvolt: a tenth of what any meter shows
+        }
+    }
+
+    public static TheoryData<string> Patterns => [.. WiringLibrary.All.Select(w => w.Pattern)];
+
+    // Across the part at fault, from its supply side to earth, and from the feed's lead to neutral.
+    private static IEnumerable<(string A, string B)> Pairs(Wiring wiring, CircuitChange fault)
+    {
+        var part = wiring[fault.Component];
+        yield return (part.From, part.To);
+        yield return (part.From, Points.Earth);
+        yield return ("tp1", Points.Neutral);
+    }
+
     // Only where the circuit is open does the meter's own impedance matter.
     private static bool IsMetered(CircuitChange change) => change.State == ComponentState.Open;
 

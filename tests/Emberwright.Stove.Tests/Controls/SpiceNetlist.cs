@@ -14,6 +14,10 @@ internal sealed class SpiceNetlist(Wiring wiring, bool alternating)
     private const double Open = 1e9;
     private const double Short = 0.01;
     private const int CopiesTogether = 10;
+
+    /// <summary>Current of the ohmmeter, A.</summary>
+    public const double ProbeA = 1e-6;
+
     private readonly List<string> _circuits = [];
     private readonly StringBuilder _text = new();
     private int _copies;
@@ -25,7 +29,7 @@ internal sealed class SpiceNetlist(Wiring wiring, bool alternating)
 
     public static string CurrentOf(int copy, string component) => $"i(v_{copy}_{component.Replace('-', '_')})";
 
-    public void Add(int copy, ControlState state, CircuitChange change, bool fuseBlown, Meter? meter)
+    public void Add(int copy, ControlState state, CircuitChange change, bool fuseBlown, Meter? meter, (string A, string B)? probe = null)
     {
         for (var i = 0; i < wiring.Components.Length; i++)
         {
@@ -34,6 +38,8 @@ internal sealed class SpiceNetlist(Wiring wiring, bool alternating)
         }
         Wires(copy);
         if (meter is not null) Metered(copy, change, meter);
+        // An ohmmeter: a known current sent in at one point and taken out at the other.
+        if (probe is { } p) _text.Append(CultureInfo.InvariantCulture, $"I_probe_{copy} {Node(copy, p.B)} {Node(copy, p.A)} dc {ProbeA:R}\n");
         if (++_copies % CopiesTogether > 0) return;
         _circuits.Add(_text.ToString());
         _text.Clear();
