@@ -13,6 +13,7 @@ builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Book>();
 builder.Services.AddSingleton<Readout>();
 builder.Services.AddSingleton<Bench>();
+builder.Services.AddSingleton<VisitPrint>();
 builder.Services.AddSingleton<Screen>();
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });

@@ -12,10 +12,17 @@ public static class ReportPdf
     /// <param name="input">What to print.</param>
     /// <param name="format">Size of the paper.</param>
     /// <returns>A PDF 1.4 file: a page for the customer, a stop-use notice where one stands, figures, the stove's section, photos.</returns>
-    public static byte[] Render(ReportInput input, PageFormat format)
+    public static byte[] Render(ReportInput input, PageFormat format) => Lay(input, format).Pdf();
+
+    /// <summary>Lays the report out, to be looked at or written.</summary>
+    /// <param name="input">What to print.</param>
+    /// <param name="format">Size of the paper.</param>
+    public static Paper Lay(ReportInput input, PageFormat format)
     {
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(format);
         var pages = ReportPages.Lay(input, format);
-        return PdfFile.Write(pages.Pages, pages.Bookmarks, new PdfWords(ReportPages.Title(input), input.Firm.Name, input.Appliance, input.EngineVersion, input.At, input.Language)
+        return new Paper(pages.Pages, pages.Bookmarks, new PdfWords(ReportPages.Title(input), input.Firm.Name, input.Appliance, input.EngineVersion, input.At, input.Language)
         {
             Seal = ReportPages.SealOf(input, format),
             Colour = input.Firm.Colour,

@@ -96,14 +96,14 @@ internal sealed class ReportCommand(Terminal terminal) : VisitCommand<ReportSett
         var visit = findings.Visit;
         var firm = Letterhead.Read(settings.Firm) ?? new Firm(visit.Call?.Firm ?? "", "");
         if (settings.Paper == "csv") return Encoding.UTF8.GetBytes(LabourAndParts.Csv(visit));
-        if (settings.Paper == "quote") return Papers.Quote(VisitPapers.Quote(visit, findings.Beliefs, firm, Engine.Version), settings.Format);
-        if (settings.Paper == "form") return Papers.BlankForm(VisitPapers.Form(visit.Call?.VisitKind ?? Visits.Journal.VisitKind.Service, findings.Case.Pattern, firm, Engine.Version), settings.Format);
+        if (settings.Paper == "quote") return Papers.Quote(VisitPapers.Quote(visit, findings.Beliefs, firm, Engine.Version), settings.Format).Pdf();
+        if (settings.Paper == "form") return Papers.BlankForm(VisitPapers.Form(visit.Call?.VisitKind ?? Visits.Journal.VisitKind.Service, findings.Case.Pattern, firm, Engine.Version), settings.Format).Pdf();
         var input = VisitReport.Of(visit, findings.Beliefs, Engine.Version, settings.System, Letterhead.Photos(settings.Photos), letterhead: firm);
         return settings.Paper switch
         {
-            "notice" => input.Notice is null ? throw new InputFileException("No stop-use notice stands in this visit, so none is printed.", null) : Papers.StopUseNotice(input, settings.Format),
-            "tag" => Papers.DoorTag(input),
-            "card" => Papers.HandoverCard(input, settings.Format),
+            "notice" => input.Notice is null ? throw new InputFileException("No stop-use notice stands in this visit, so none is printed.", null) : Papers.StopUseNotice(input, settings.Format).Pdf(),
+            "tag" => Papers.DoorTag(input).Pdf(),
+            "card" => Papers.HandoverCard(input, settings.Format).Pdf(),
             _ => ReportPdf.Render(input, settings.Format),
         };
     }

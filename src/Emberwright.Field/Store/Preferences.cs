@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Emberwright.Reports.Pages;
 using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Field.Store;
@@ -24,11 +25,46 @@ public sealed class Preferences(JournalStore store)
     /// <summary>True when a photo's caption tells where it was taken; the pictures themselves never do.</summary>
     public bool KeepPlace { get; private set; }
 
+    /// <summary>The firm's name on the papers; empty takes the visit's.</summary>
+    public string FirmName { get; private set; } = "";
+
+    /// <summary>Address and telephone of the firm.</summary>
+    public string FirmContact { get; private set; } = "";
+
+    /// <summary>The firm's colour as #RRGGBB; empty for none.</summary>
+    public string FirmColour { get; private set; } = "";
+
+    /// <summary>True when a logo is kept.</summary>
+    public bool HasLogo => logo.Length > 0;
+
+    private string logo = "";
+
+    /// <summary>The letterhead of a paper.</summary>
+    /// <param name="visits">The firm's name as the visit states it.</param>
+    public Firm Letterhead(string? visits) => new(
+        FirmName.Length > 0 ? FirmName : visits ?? "", FirmContact, logo.Length > 0 ? [.. Convert.FromBase64String(logo)] : [],
+        FirmColour.Length == 7 && int.TryParse(FirmColour[1..], System.Globalization.NumberStyles.HexNumber, System.Globalization.CultureInfo.InvariantCulture, out var colour) ? colour : null);
+
+    /// <summary>Changes name, address and colour.</summary>
+    public async Task KeepFirm(string name, string contact, string colour)
+    {
+        await store.KeepSetting("firm-name", FirmName = name);
+        await store.KeepSetting("firm-contact", FirmContact = contact);
+        await store.KeepSetting("firm-colour", FirmColour = colour);
+    }
+
+    /// <summary>Changes the logo.</summary>
+    public Task KeepLogo(byte[] file) => store.KeepSetting("firm-logo", logo = Convert.ToBase64String(file));
+
     /// <summary>Reads what is kept; makes the device's id on first use.</summary>
     public async Task Load()
     {
         if (Enum.TryParse<UnitSystem>(await store.Setting("units"), out var units)) Units = units;
         Author = await store.Setting("author") ?? "";
+        FirmName = await store.Setting("firm-name") ?? "";
+        FirmContact = await store.Setting("firm-contact") ?? "";
+        FirmColour = await store.Setting("firm-colour") ?? "";
+        logo = await store.Setting("firm-logo") ?? "";
         if (await store.Setting("instruments") is { } own) Instruments = JsonSerializer.Deserialize(own, StoreJson.Default.IReadOnlyListOwnInstrument) ?? [];
         KeepPlace = await store.Setting("keep-place") == "yes";
         DemoSeen = await store.Setting("demo-seen") is not null;

@@ -4,7 +4,7 @@ using Emberwright.Reports.Pictures;
 
 namespace Emberwright.Reports.Papers;
 
-/// <summary>The papers beside the report, each from the same input, each a PDF file that depends on its content alone.</summary>
+/// <summary>The papers beside the report, each from the same input, each depending on its content alone.</summary>
 public static class Papers
 {
     /// <summary>A6, 105 × 148 mm (ISO 216): the size that hangs on a door.</summary>
@@ -12,7 +12,7 @@ public static class Papers
 
     /// <summary>The stop-use notice alone, to be left on the stove and signed.</summary>
     /// <exception cref="InvalidOperationException">No notice stands.</exception>
-    public static byte[] StopUseNotice(ReportInput input, PageFormat format)
+    public static Paper StopUseNotice(ReportInput input, PageFormat format)
     {
         ArgumentNullException.ThrowIfNull(input);
         var notice = input.Notice ?? throw new InvalidOperationException("No stop-use notice stands in this visit; issue one first.");
@@ -22,14 +22,14 @@ public static class Papers
     }
 
     /// <summary>The tag for the door or plug: stop use where a notice stands, else when it was serviced and when it is due.</summary>
-    public static byte[] DoorTag(ReportInput input)
+    public static Paper DoorTag(ReportInput input)
     {
         ArgumentNullException.ThrowIfNull(input);
         return Write([DoorTagPage.Draw(input, A6)], input, "Door tag");
     }
 
     /// <summary>What the household looks after every week, on one page.</summary>
-    public static byte[] HandoverCard(ReportInput input, PageFormat format)
+    public static Paper HandoverCard(ReportInput input, PageFormat format)
     {
         ArgumentNullException.ThrowIfNull(input);
         var flow = new Flow(format);
@@ -38,7 +38,7 @@ public static class Papers
     }
 
     /// <summary>The visit as a form to fill in by hand, for a dead battery.</summary>
-    public static byte[] BlankForm(FormInput form, PageFormat format)
+    public static Paper BlankForm(FormInput form, PageFormat format)
     {
         ArgumentNullException.ThrowIfNull(form);
         var flow = new Flow(format);
@@ -47,7 +47,7 @@ public static class Papers
     }
 
     /// <summary>What is proposed, what it would cost, and the customer's answer in writing.</summary>
-    public static byte[] Quote(QuoteInput quote, PageFormat format)
+    public static Paper Quote(QuoteInput quote, PageFormat format)
     {
         ArgumentNullException.ThrowIfNull(quote);
         var flow = new Flow(format);
@@ -55,12 +55,12 @@ public static class Papers
         return Write(Footed(flow, format, "Quote"), new PdfWords($"Quote, {quote.Address}, {Print.Day(quote.At)}", quote.Firm.Name, quote.Appliance, quote.EngineVersion, quote.At) { Colour = quote.Firm.Colour });
     }
 
-    private static byte[] Write(Flow flow, PageFormat format, ReportInput input, string title) => Write(Footed(flow, format, title), input, title);
+    private static Paper Write(Flow flow, PageFormat format, ReportInput input, string title) => Write(Footed(flow, format, title), input, title);
 
-    private static byte[] Write(ImmutableArray<Scene> pages, ReportInput input, string title) =>
+    private static Paper Write(ImmutableArray<Scene> pages, ReportInput input, string title) =>
         Write(pages, new PdfWords($"{title}, {input.Address}, {Print.Day(input.At)}", input.Firm.Name, input.Appliance, input.EngineVersion, input.At, input.Language) { Colour = input.Firm.Colour });
 
-    private static byte[] Write(ImmutableArray<Scene> pages, PdfWords words) => PdfFile.Write(pages, [], words);
+    private static Paper Write(ImmutableArray<Scene> pages, PdfWords words) => new(pages, [], words);
 
     private static ImmutableArray<Scene> Footed(Flow flow, PageFormat format, string title) =>
         [.. flow.Pages.Select((shapes, i) => new Scene($"page{i + 1}", new Box(0, 0, format.Width, format.Height), title, "",

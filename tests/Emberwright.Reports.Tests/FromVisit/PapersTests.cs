@@ -26,7 +26,7 @@ public class PapersTests
         ReportPdfTests.AssertSays("CO in the room rose to 41 ppm while it burned.", pages[1]);
         ReportPdfTests.AssertSays("A licensed technician, after cure and measurement.", pages[1]);
         Assert.Contains("Read to Ottilie Brandreth and signed", pages[1]);
-        Assert.Single(ReadBack.Pages(Papers.Papers.StopUseNotice(Report(Stopped), PageFormat.A4)));
+        Assert.Single(ReadBack.Pages(Papers.Papers.StopUseNotice(Report(Stopped), PageFormat.A4).Pdf()));
     }
 
     [Fact]
@@ -40,22 +40,22 @@ public class PapersTests
     [Fact]
     public void The_tag_is_A6_and_says_the_same_as_the_notice()
     {
-        using var document = PdfDocument.Open(Papers.Papers.DoorTag(Report(Stopped)));
+        using var document = PdfDocument.Open(Papers.Papers.DoorTag(Report(Stopped)).Pdf());
         var page = Assert.Single(document.GetPages());
         Assert.Equal(105 / 25.4 * 72, page.Width, 1);
         Assert.Equal(148 / 25.4 * 72, page.Height, 1);
-        var text = ReadBack.All(Papers.Papers.DoorTag(Report(Stopped)));
+        var text = ReadBack.All(Papers.Papers.DoorTag(Report(Stopped)).Pdf());
         Assert.Contains("Do not use", text);
         ReportPdfTests.AssertSays("CO in the room rose to 41 ppm", text);
         Assert.DoesNotContain("Serviced", text);
-        Assert.Contains("20 April 2027", ReadBack.All(Papers.Papers.DoorTag(Report(Service) with { Answer = new(Use.Yes, "It is clean.") })));
+        Assert.Contains("20 April 2027", ReadBack.All(Papers.Papers.DoorTag(Report(Service) with { Answer = new(Use.Yes, "It is clean.") }).Pdf()));
     }
 
     [Fact]
     public void A_tag_keeps_whatever_is_written_within_its_paper()
     {
         var long1 = string.Join(' ', Enumerable.Repeat("because of everything that was found behind the panel", 20));
-        using var document = PdfDocument.Open(Papers.Papers.DoorTag(Report(Stopped) with { Notice = new(long1, long1, "", false, SampleReport.At), Firm = new(long1, long1), Technician = long1 }));
+        using var document = PdfDocument.Open(Papers.Papers.DoorTag(Report(Stopped) with { Notice = new(long1, long1, "", false, SampleReport.At), Firm = new(long1, long1), Technician = long1 }).Pdf());
         foreach (var letter in document.GetPage(1).Letters)
         {
             Assert.InRange(letter.StartBaseLine.X, 15, 105 / 25.4 * 72 - 12);
@@ -66,7 +66,7 @@ public class PapersTests
     [Fact]
     public void The_card_shows_what_was_shown_and_what_to_do_when_it_smells()
     {
-        var text = ReadBack.All(Papers.Papers.HandoverCard(Report(Service), PageFormat.A4));
+        var text = ReadBack.All(Papers.Papers.HandoverCard(Report(Service), PageFormat.A4).Pdf());
         Assert.Contains("Keeping the hopper lid shut", text);
         ReportPdfTests.AssertSays("everyone out, then the emergency number", text);
     }
@@ -77,7 +77,7 @@ public class PapersTests
         foreach (var kind in Enum.GetValues<VisitKind>())
         {
             var form = VisitPapers.Form(kind, Hydronic.Pattern, Firm, "0.1.0");
-            var text = ReadBack.All(Papers.Papers.BlankForm(form, PageFormat.Letter));
+            var text = ReadBack.All(Papers.Papers.BlankForm(form, PageFormat.Letter).Pdf());
             foreach (var port in Hydronic.Pattern.Ports) Assert.Contains(port.Name, text);
             Assert.NotEmpty(form.Required);
             foreach (var required in form.Required) ReportPdfTests.AssertSays(required, text);
@@ -89,7 +89,7 @@ public class PapersTests
     public void The_quote_lists_parts_to_order_with_what_was_agreed()
     {
         var visit = DemoVisits.With(DemoVisits.With(Service, new PartBody("door rope", "DR-9", "ordered")), new ConsentBody("door rope", true, "85 USD", InWriting: true));
-        var text = ReadBack.All(Papers.Papers.Quote(VisitPapers.Quote(visit, null, Firm, "0.1.0"), PageFormat.Letter));
+        var text = ReadBack.All(Papers.Papers.Quote(VisitPapers.Quote(visit, null, Firm, "0.1.0"), PageFormat.Letter).Pdf());
         Assert.Contains("door rope, DR-9", text);
         Assert.Contains("85 USD", text);
         ReportPdfTests.AssertSays("door rope: agreed, 85 USD, in writing.", text);
@@ -111,13 +111,13 @@ public class PapersTests
     public void Every_paper_gives_the_same_bytes_again()
     {
         var input = Report(Stopped);
-        Func<byte[]>[] papers =
+        Func<Paper>[] papers =
         [
             () => Papers.Papers.StopUseNotice(input, PageFormat.A4), () => Papers.Papers.DoorTag(input), () => Papers.Papers.HandoverCard(input, PageFormat.A4),
             () => Papers.Papers.BlankForm(VisitPapers.Form(VisitKind.Service, null, Firm, "0.1.0"), PageFormat.A4),
             () => Papers.Papers.Quote(VisitPapers.Quote(Service, null, Firm, "0.1.0"), PageFormat.A4),
         ];
-        foreach (var paper in papers) Assert.True(paper().AsSpan().SequenceEqual(paper()));
+        foreach (var paper in papers) Assert.True(paper().Pdf().AsSpan().SequenceEqual(paper().Pdf()));
     }
 
     private static ReportInput Report(Visit visit) =>
