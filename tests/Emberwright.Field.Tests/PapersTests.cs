@@ -27,11 +27,11 @@ public sealed class PapersTests(Chromium chromium, Site site)
         await page.GotoAsync(site.Address);
         await page.GetByRole(AriaRole.Link, new() { Name = "Ottilie Brandreth" }).First.ClickAsync();
         await Expect(page.Locator("#suspects[aria-busy=false]")).ToBeAttachedAsync(new() { Timeout = 120_000 });
-        var journal = await page.Download("Visit file");
+        var journal = await page.Downloaded("Visit file");
         await page.GetByRole(AriaRole.Link, new() { Name = "Look, share, print" }).ClickAsync();
         await Expect(page.Locator(".papers .sheet").First).ToBeVisibleAsync(new() { Timeout = 120_000 });
         await phone.Picture("papers");
-        var fromPhone = await page.Download("Share or save the PDF");
+        var fromPhone = await page.Downloaded("Share or save the PDF");
         TestContext.Current.TestOutputHelper?.WriteLine($"laid out in {await page.Locator("main").GetAttributeAsync("data-laid")} ms, written in {await page.Locator("main").GetAttributeAsync("data-written")} ms, {fromPhone.Length / 1024} kB");
 
         var findings = Findings.Of(VisitFile.Read(Encoding.UTF8.GetString(journal)))!;
@@ -84,7 +84,7 @@ public sealed class PapersTests(Chromium chromium, Site site)
 /// <summary>Files out of the app.</summary>
 internal static class Downloads
 {
-    public static async Task<byte[]> Download(this IPage page, string button)
+    public static async Task<byte[]> Downloaded(this IPage page, string button)
     {
         var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = button }).ClickAsync());
         var path = Repo.Artifacts("downloads", Guid.NewGuid().ToString("N"));
