@@ -1,3 +1,4 @@
+using Emberwright.Stove.Faults;
 using static Emberwright.Diagnosis.Checks.Writing;
 
 namespace Emberwright.Diagnosis.Checks;
@@ -15,7 +16,7 @@ internal static class AskChecks
         Ask("ask-socket", "Ask what else is on the socket, and whether lights dim", 1, "own-socket", "light-dims"),
         Ask("ask-breaker", "Have them look at breaker and residual-current device, and try a lamp in the socket", 2, "breaker", "socket-lamp"),
         Ask("ask-power", "Ask about power cuts, thunderstorms, backup", 1, "power", "backup"),
-        Ask("ask-lid-history", "Ask whether anything fell or was put on the lid", 1, "lid-history"),
+        Ask("ask-lid-history", "Ask whether anything fell or was put on the lid", 1, "lid-history") with { Patterns = PatternIds.LidSwitch },
         Ask("ask-warm-air", "Ask how the warm air changed, and about pets", 1, "warm-air-change", "pets"),
         Ask("ask-fuel", "Ask which fuel, its lot, and where it is stored", 1, "fuel"),
         Ask("ask-vent-route", "Ask where the pipe goes", 1, "vent-route"),
@@ -30,6 +31,6 @@ internal static class AskChecks
         Ask("ask-lit-by-hand", "Ask whether it burns on when lit by hand", 1, "lit-by-hand"),
         Ask("ask-feed-seen", "Ask whether the auger turns and pellets fall", 1, "feed-pulse", "feed-drop"),
         Ask("ask-blowers-heard", "Ask which blowers can be heard and felt", 1, "combustion-blower-run", "room-blower-run"),
-        Ask("ask-shutdown", "Ask whether it stops by itself when switched off", 1, "run-on"),
+        Ask("ask-shutdown", "Ask whether it stops by itself when switched off", 1, "run-on") with { Patterns = PatternIds.ProofDisc },
     ];
 }

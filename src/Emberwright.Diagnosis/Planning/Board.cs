@@ -27,6 +27,7 @@ internal sealed class Board : IBoard
     private readonly IReadOnlyList<WorkAction> _cleaning;
     private readonly HashSet<string> _washed;
     private readonly int _prepared;
+    private readonly ulong _renewed;
 
     public Board(Catalogue catalogue, Tariff tariff, IPredictive predictive, Situation situation)
     {
@@ -35,6 +36,7 @@ internal sealed class Board : IBoard
         _weights = [.. explanations.Select(e => e.Weight)];
         Faults = [.. explanations.SelectMany(e => e.Faults).Distinct().Select(catalogue.Fault).OfType<Fault>().Take(MostFaults)];
         _faultsOf = [.. explanations.Select(e => Mask(e.Faults))];
+        _renewed = Mask(Faults.Where(f => f.Remedy.Kind == RemedyKind.Replace).Select(f => f.Id));
         var dirt = Mask(Faults.Where(f => f.Fouling is not null).Select(f => f.Id));
         _needed = [.. _faultsOf.Select(f => (f & ~dirt) != 0 ? f & ~dirt : f)];
         Marginal = [.. Faults.Select((_, f) => explanations.Select((e, k) => (_faultsOf[k] >> f & 1) != 0 ? e.Weight : 0).Sum())];
@@ -69,6 +71,10 @@ internal sealed class Board : IBoard
     /// <summary>Id of the check that would prove the likeliest fault, once that is more likely than not and not yet proved; else null.</summary>
     public string? Proof => Enumerable.Range(0, Faults.Count).Where(f => Marginal[f] >= Seen && !_known[_cleaning.Count + f])
         .OrderByDescending(f => Marginal[f]).Select(f => _stepCheck[_cleaning.Count + f]).FirstOrDefault();
+
+    /// <summary>Id of the action that cures the likeliest fault, once that is more likely than not and proved; else null.</summary>
+    public string? Cure => Enumerable.Range(0, Faults.Count).Where(f => Marginal[f] >= Seen && _known[_cleaning.Count + f])
+        .OrderByDescending(f => Marginal[f]).Select(f => ActionList.CureOf(Faults[f].Id)).FirstOrDefault();
 
     /// <summary>Every option that the rules allow, with its expected total.</summary>
     public IEnumerable<Option> Options()
@@ -168,7 +174,7 @@ internal sealed class Board : IBoard
         var minutes = Bill.Minutes(check, _prepared);
         var cured = check.Action is null ? 0 : Mask(check.Cures);
         var option = new Option(
-            check.Id, check.Name, 0, minutes, 0, check.Needs, check.Cautions, outcomes, null, check.Action, cured != 0 && Holding(cured) >= Seen,
+            check.Id, check.Name, 0, minutes, 0, check.Needs, check.Cautions, outcomes, null, check.Action, cured != 0 && Holding(cured & ~_renewed) >= Seen,
             check, cured, Known(check.Id));
         var cost = CostOf(option, Start);
         return option with { Cost = cost, Total = cost + Results(option, Start).Sum(r => r.Probability * Remaining(r.After)) };
@@ -180,8 +186,11 @@ internal sealed class Board : IBoard
         var likely = Enumerable.Range(0, Faults.Count).Where(f => (mask >> f & 1) != 0).MaxBy(f => Marginal[f]);
         var cost = _tariff.Of(Faults[likely].Remedy);
         var total = cost + _plan.ExpectedCost(_weights, mask, _known, _prepared);
-        return new Option(action.Id, Faults[likely].Remedy.Words, cost, action.Minutes, total, CheckNeeds.OnSite, action.Cautions, null, Faults[likely], action.Id, true, null, mask, null);
+        return new Option(action.Id, Faults[likely].Remedy.Words, cost, action.Minutes, total, NeedsOf(action), action.Cautions, null, Faults[likely], action.Id, true, null, mask, null);
     }
+
+    // Work whose caution is to make safe first is done on a stove that is.
+    private static CheckNeeds NeedsOf(WorkAction action) => action.Cautions.Contains(Cautions.MakeSafe) ? Writing.Opened : CheckNeeds.OnSite;
 
     private static double Sum(double[] weights, double[] likelihood)
     {

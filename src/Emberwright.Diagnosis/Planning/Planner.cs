@@ -64,23 +64,33 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     {
         var options = all.Where(o => o.Worth(board.Standing) > LeastWorth || o.LikelyCures).DefaultIfEmpty(all.MinBy(o => o.Total)).OfType<Option>()
             .OrderBy(o => !o.IsDeep).ThenBy(Weighed).ThenBy(o => o.Id, StringComparer.Ordinal).ToList();
-        if (board.Proof is { } id && options.FindIndex(o => o.Id == id) is var at and > 1) Offer(options, at);
-        if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), [.. WithoutFire(options, situation).Take(alternatives).Select(o => Recommend(o, board))]);
+        if (options.FindIndex(o => board.Proof is { } id ? o.Id == id : o.Action is not null && o.Action == board.Cure) is var at and > 1) Offer(options, at);
+        if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), [.. WithoutFire(options, situation).Take(alternatives).Select(o => Recommend(o, board, situation))]);
         if (options.Count == 0 || board.Open < Running && situation.Epoch > 0) return new NextCheck(null, []);
-        if (situation is { OnSite: true, MadeSafe: false } && options[0].Needs.HasFlag(CheckNeeds.Unplugged))
-        {
-            var before = options.Where(o => o.Remedies is null && !o.Needs.HasFlag(CheckNeeds.Unplugged) && !o.Needs.HasFlag(CheckNeeds.PanelsOff));
-            return new NextCheck(SafeFirst(options[0]), [.. options.Take(1).Concat(before.Take(alternatives - 1)).Select(o => Recommend(o, board))]);
-        }
-
         var best = (situation.HasJustActed || situation.IsUnproved && !options[0].LikelyCures) && all.FirstOrDefault(o => o.Id == Rules.TestRun) is { } run ? run
-            : Rules.AwaitsItsCause(board, situation) && options.FirstOrDefault(o => catalogue.Check(o.Id) is { } c && Rules.LooksForCause(c)) is { } why ? why
+            : all.Where(o => o.Check is { } c && Rules.LooksForAwaitedCause(c, board, situation)).MinBy(Weighed) is { } why ? why
             : options[0];
-        var others = options.Where(o => o.Id != best.Id && !(o.Action is not null && o.Action == best.Action) && !IsPartOf(o, best)).Take(alternatives);
-        return new NextCheck(Recommend(best, board), [.. others.Select(o => Recommend(o, board))]);
+        if (situation is { OnSite: true, MadeSafe: false } && best.Needs.HasFlag(CheckNeeds.Unplugged))
+            return new NextCheck(SafeFirst(best), [.. Others(options, best, situation).Prepend(best).Take(alternatives).Select(o => Recommend(o, board, situation))]);
+        return new NextCheck(Recommend(best, board, situation), [.. Others(options, best, situation).Take(alternatives).Select(o => Recommend(o, board, situation))]);
     }
 
-    // One step ahead a question about the unlikely may look cheaper; what proves the likeliest is offered all the same.
+    // Alternatives differ from the best and from each other: no part of it, not the same deed again, on site one question at most.
+    private IEnumerable<Option> Others(IEnumerable<Option> options, Option best, Situation situation)
+    {
+        var asked = IsQuestion(best);
+        foreach (var option in options)
+        {
+            if (option.Id == best.Id || option.Action is not null && option.Action == best.Action || IsPartOf(option, best)) continue;
+            if (situation.OnSite && asked && IsQuestion(option)) continue;
+            asked |= IsQuestion(option);
+            yield return option;
+        }
+    }
+
+    private static bool IsQuestion(Option option) => option.Check?.Kind == CheckKind.Ask;
+
+    // One step ahead a question about the unlikely may look cheaper; what proves the likeliest, or cures what is proved, is offered all the same.
     private static void Offer(List<Option> options, int at)
     {
         var proof = options[at];
@@ -105,8 +115,10 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
             new(service.Id, service.Name, cost, service.Minutes, "Nothing is complained of and nothing is out of band: do the service.", cost, service.Cautions), []);
     }
 
-    private RecommendedCheck Recommend(Option option, Board board) => new(
-        option.Id, option.Name, option.Cost, option.Minutes, Reasons.For(option, board, catalogue) + (option.Then ?? ""), option.Total, option.Cautions);
+    // What is opened carries its making-safe step until that is recorded.
+    private RecommendedCheck Recommend(Option option, Board board, Situation situation) => new(
+        option.Id, option.Name, option.Cost, option.Minutes, Reasons.For(option, board, catalogue) + (option.Then ?? ""), option.Total,
+        !situation.MadeSafe && option.Needs.HasFlag(CheckNeeds.Unplugged) ? [Cautions.MakeSafe, .. option.Cautions.Except([Cautions.MakeSafe])] : option.Cautions);
 
     private static RecommendedCheck Stopped(StandingStop stop) =>
         new(stop.Rule, stop.Words, 0, 0, $"A safety stop stands and comes before everything else. Released by: {stop.ReleasedBy}.", 0, [Cautions.Monoxide]);

@@ -32,7 +32,7 @@ internal static class ReadingRanges
 
     /// <summary>An open circuit as a large finite number.</summary>
     internal static (double Mean, double Sd) Finite(double mean, double variance) =>
-        Math.Abs(mean) >= Open ? (Math.CopySign(Open, mean), 1) : (mean, Math.Sqrt(Math.Max(variance, 1e-12)));
+        Math.Abs(mean) >= Open ? (Math.CopySign(Open, mean), 1) : (mean, Math.Sqrt(Math.Max(variance, 1e-18)));
 
     private static List<double> Cuts(double[] mean, double[] sd, IPredictive predictive, int most)
     {

@@ -51,7 +51,7 @@ public sealed record Situation(
         return check with
         {
             Signs = [.. check.Signs.Where(s => !Evidence.OfType<SignEvidence>().Any(e => e.Sign == s && (e.Epoch == now || check.Kind == CheckKind.Ask)))],
-            Reads = [.. check.Reads.Where(r => !Evidence.OfType<ReadingEvidence>().Any(e => e.Observable == r && e.Epoch == now))],
+            Reads = [.. check.Reads.Where(r => !Evidence.OfType<ReadingEvidence>().Any(e => IsOf(e, r) && e.Epoch == now))],
         };
     }
 
@@ -61,7 +61,11 @@ public sealed record Situation(
     {
         var now = Epoch;
         return check.Reads.Count > 0
-            ? check.Reads.All(r => Evidence.OfType<ReadingEvidence>().Any(e => e.Observable == r && e.Epoch == now))
+            ? check.Reads.All(r => Evidence.OfType<ReadingEvidence>().Any(e => IsOf(e, r) && e.Epoch == now))
             : check.Signs.Any(s => Evidence.OfType<SignEvidence>().Any(e => e.Sign == s && e.Epoch == now));
     }
+
+    // Ohms are read with the plug out, whatever the stove did before.
+    private static bool IsOf(ReadingEvidence reading, Stove.Observable wanted) => reading.Observable == wanted
+        || wanted.Measure == Stove.Measure.Resistance && reading.Observable with { Condition = wanted.Condition } == wanted;
 }

@@ -29,7 +29,7 @@ internal sealed class PlainPredictive : IPredictive
         {
             var o = observables[i];
             mean[i] = _readings.Knows(o.Measure, o.Place) ? _readings.Predict(o, [], changes) : double.NaN;
-            covariance[i * observables.Count + i] = 0.05 + 4e-4 * Math.Min(mean[i] * mean[i], 1e6);
+            covariance[i * observables.Count + i] = (o.Measure == Measure.Capacitance ? 0 : 0.05) + 4e-4 * Math.Min(mean[i] * mean[i], 1e6);
         }
     }
 
