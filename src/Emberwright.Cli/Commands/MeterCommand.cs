@@ -102,7 +102,7 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
         MeterFunction At(string place) => asked ?? (operation == Operation.Unplugged ? wiring.HasComponent(place) && wiring[place] is RunCapacitor ? MeterFunction.Capacitance : MeterFunction.Ohms
             : circuit.IsMains(place) ? MeterFunction.AcVolts
             : Thermocouple(wiring, place) ? MeterFunction.DcMillivolts : MeterFunction.DcVolts);
-        Row Between(string from, string to) => Both(from, to, with => Meter.Ordinary.Between(wiring, state, with, At(from), from, to));
+        Row Between(string from, string to) => Both(from, At(from) == MeterFunction.OhmsToEarth ? Points.Earth : to, with => Meter.Ordinary.Between(wiring, state, with, At(from), from, to));
         Row Across(string part) => Both(part, null, with => Meter.Ordinary.Across(wiring, state, with, At(part), part));
         Row Both(string from, string? to, Func<CircuitChange[], MeterReading> read) =>
             new(from, to, read(changes)) { Sound = changes.Length == 0 ? null : read([]) };
@@ -157,7 +157,7 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
         foreach (var caution in rows.Select(r => r.Reading.Caution).Where(c => c is not null).Distinct())
             terminal.Console.WriteLine($"Caution: {caution}");
         var faulty = rows.Exists(r => r.Sound is not null);
-        foreach (var (title, group) in new[] { ("Test points", rows.Where(r => r.To is not null)), ("Across the part; ohms with its leads off", rows.Where(r => r.To is null)) })
+        foreach (var (title, group) in new[] { ("Test points", rows.Where(r => r.To is not null)), ("Each part: volts across it, amps through it, ohms with its leads off", rows.Where(r => r.To is null)) })
         {
             if (!group.Any()) continue;
             var table = new Table { Border = TableBorder.Simple, Title = new TableTitle(title) };
@@ -204,7 +204,8 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
             value = double.IsFinite(r.Reading.Value) ? r.Reading.Value : (double?)null,
             sound = r.Sound is { } sound && double.IsFinite(sound.Value) ? sound.Value : (double?)null,
             open = double.IsPositiveInfinity(r.Reading.Value),
-            unit = MeasureUnits.Of(r.Reading.Measure).Symbol,
+            // Values are SI inside: farads, which nobody is shown.
+            unit = r.Reading.Measure == Measure.Capacitance ? "F" : new Shown(r.Reading.Measure, UnitSystem.Si).Symbol,
             tolerance = r.Reading.Tolerance,
             r.Reading.Refused,
             r.Reading.Caution,

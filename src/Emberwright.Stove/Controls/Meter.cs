@@ -27,6 +27,10 @@ public sealed record Meter(double InputOhm, double InputF, double LowInputOhm, d
     private const string Discharge =
         "Plug out, then discharge: a charged capacitor bites long after. Bridge its terminals through a 20 kΩ, 5 W resistor for 5 s, read 0 V DC, take a lead off.";
 
+    private const string Dead = "Plug out and proved dead before the leads touch; a lead of the part off, or another path beside it is read too.";
+
+    private const string BesideMains = "A low-voltage loop, but mains is live beside it: insulated probes, one hand.";
+
     private const string LiveCaution =
         "Live mains: one hand, rings off, leads rated for the place. Only while the board calls does 0 V or supply mean anything.";
 
@@ -55,7 +59,8 @@ public sealed record Meter(double InputOhm, double InputF, double LowInputOhm, d
             case MeterFunction.DcMillivolts:
                 var direct = SolvedWiring.Direct(wiring, state, changes);
                 var volts = direct.VoltageV(a, b, InputOhm).Real;
-                return new(function, Measure.Voltage, volts, function == MeterFunction.DcVolts ? 0.01 + 0.005 * Math.Abs(volts) : 2e-4 + 0.005 * Math.Abs(volts));
+                return new(function, Measure.Voltage, volts, function == MeterFunction.DcVolts ? 0.01 + 0.005 * Math.Abs(volts) : 2e-4 + 0.005 * Math.Abs(volts),
+                    Caution: state.PluggedIn ? BesideMains : null);
             case MeterFunction.Ohms:
             case MeterFunction.Continuity:
                 return state.PluggedIn ? Refuse(function) : Ohms(wiring, state, changes, function, a, b);
@@ -87,7 +92,8 @@ public sealed record Meter(double InputOhm, double InputF, double LowInputOhm, d
             case MeterFunction.AcAmps:
                 var amps = SolvedWiring.Alternating(wiring, state, changes).CurrentA(component);
                 return new(function, Measure.Current, amps, 0.02 + 0.15 * amps, Caution: state.PluggedIn ? LiveCaution : null,
-                    Note: "Clamp round one lead only, through a whole feed pulse.");
+                    Note: wiring.FeedChain.Contains(component) || component.StartsWith("feed", StringComparison.Ordinal)
+                        ? "Clamp round one lead only, through a whole feed pulse." : "Clamp round one lead only.");
             case MeterFunction.Ohms:
             case MeterFunction.Continuity:
                 if (state.PluggedIn) return Refuse(function);
@@ -135,7 +141,7 @@ public sealed record Meter(double InputOhm, double InputF, double LowInputOhm, d
         var spread = part switch { Motor => 0.15, Igniter { Kind: IgniterKind.Wire } => 0.08, Igniter => 0.5, _ => 0.02 };
         var value = ohm > OverloadOhm ? double.PositiveInfinity : ohm;
         var tolerance = double.IsInfinity(value) ? 0 : 0.2 + spread * value;
-        return new(function, Measure.Resistance, value, tolerance, Note: part is Motor ? "Winding resistance; running current does not follow from it." : null);
+        return new(function, Measure.Resistance, value, tolerance, Caution: Dead, Note: part is Motor ? "Winding resistance; running current does not follow from it." : null);
     }
 
     private static MeterReading Refuse(MeterFunction function) =>
