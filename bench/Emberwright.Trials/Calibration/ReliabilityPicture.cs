@@ -15,10 +15,10 @@ internal static class ReliabilityPicture
     /// <summary>Draws it as SVG.</summary>
     public static string Of(IReadOnlyList<CalibrationRow> rows)
     {
-        var model = new PlotModel { Title = "Stated probability of a fault, and how often it was there", DefaultFontSize = 13, TitleFontSize = 15, TitleFontWeight = 500, Background = OxyColors.White };
+        var model = new PlotModel { Title = "Stated probability of a fault, and how often it was there", DefaultFont = "Arial", DefaultFontSize = 13, TitleFontSize = 15, TitleFontWeight = 500, Background = OxyColors.White };
         model.Axes.Add(new LinearAxis { Position = AxisPosition.Bottom, Minimum = 0, Maximum = 1, Title = "stated", MajorGridlineStyle = LineStyle.Solid, MajorGridlineColor = OxyColor.FromRgb(0xEE, 0xEA, 0xE4) });
-        model.Axes.Add(new LinearAxis { Position = AxisPosition.Left, Minimum = 0, Maximum = 1, Title = "was so", MajorGridlineStyle = LineStyle.Solid, MajorGridlineColor = OxyColor.FromRgb(0xEE, 0xEA, 0xE4) });
-        model.Legends.Add(new Legend { LegendPosition = LegendPosition.LeftTop, LegendBackground = OxyColors.White });
+        model.Axes.Add(new LinearAxis { Position = AxisPosition.Left, AxisTitleDistance = 12, Minimum = 0, Maximum = 1, Title = "was so", MajorGridlineStyle = LineStyle.Solid, MajorGridlineColor = OxyColor.FromRgb(0xEE, 0xEA, 0xE4) });
+        model.Legends.Add(new Legend { LegendPosition = LegendPosition.LeftTop, LegendBackground = OxyColors.White, LegendPadding = 12, LegendSymbolLength = 26 });
         var even = new LineSeries { Color = OxyColors.Gray, LineStyle = LineStyle.Dash, Title = "as it should be" };
         even.Points.AddRange([new DataPoint(0, 0), new DataPoint(1, 1)]);
         model.Series.Add(even);
@@ -26,8 +26,8 @@ internal static class ReliabilityPicture
         foreach (var rung in Enum.GetValues<Rung>())
         {
             var color = rung == Rung.Electrical ? Ember : Greys[(int)rung];
-            var line = new LineSeries { Title = rung switch { Rung.Complaint => "complaint", Rung.Answers => "+ answers", Rung.AsFound => "+ as found", Rung.ThreeState => "+ three-state test", Rung.Electrical => "+ wiring" }, Color = color, MarkerType = Marks[(int)rung], MarkerSize = 4, MarkerFill = color };
-            line.Points.AddRange(Reliability.Diagram(ordinary.SelectMany(r => Reliability.Marginals(r, r.Says.First(s => s.Rung == rung)))).Where(b => b.Count >= 5).Select(b => new DataPoint(b.Stated, b.So)));
+            var line = new LineSeries { Title = rung switch { Rung.Complaint => "complaint", Rung.Answers => "+ answers", Rung.AsFound => "+ as found", Rung.ThreeState => "+ three-state test\u00a0\u00a0\u00a0", Rung.Electrical => "+ wiring" }, Color = color, MarkerType = Marks[(int)rung], MarkerSize = 4, MarkerFill = color };
+            line.Points.AddRange(Reliability.Diagram(ordinary.SelectMany(r => Reliability.Marginals(r, r.Says.First(s => s.Rung == rung)))).Where(b => b.Count >= 10).Select(b => new DataPoint(b.Stated, b.So)));
             model.Series.Add(line);
         }
 
