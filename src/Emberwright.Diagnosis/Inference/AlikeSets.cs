@@ -19,9 +19,25 @@ internal static class AlikeSets
     private const double LnAlike = 1.1;
     private const double WorthNaming = 0.3;
 
-    /// <summary>Groups of alike suspects with the check that separates each best.</summary>
-    public static IReadOnlyList<AlikeSet> Of(
+    /// <summary>Groups of alike suspects with the check that separates each best, in slices of one check; the last is the answer.</summary>
+    public static IEnumerable<IReadOnlyList<AlikeSet>?> Steps(
         IReadOnlyList<Suspect> suspects, Posterior posterior, Catalogue catalogue, IReadOnlyList<Evidence> evidence)
+    {
+        var sets = new List<AlikeSet>();
+        foreach (var ids in Groups(suspects, posterior))
+        {
+            string? separator = null;
+            foreach (var best in Separators(ids, posterior, catalogue, evidence))
+            {
+                separator = best;
+                yield return null;
+            }
+            sets.Add(new AlikeSet(ids, separator));
+        }
+        yield return sets;
+    }
+
+    private static IEnumerable<string[]> Groups(IReadOnlyList<Suspect> suspects, Posterior posterior)
     {
         var open = suspects.Where(s => s.Probability is >= Plausible and <= 0.95 && s.Fault is not (Suspect.Nothing or Suspect.Unlisted)).ToArray();
         var group = Enumerable.Range(0, open.Length).ToArray();
@@ -35,14 +51,10 @@ internal static class AlikeSets
                     if (group[k] == from) group[k] = to;
             }
         }
-        return
-        [
-            .. open.Select((s, k) => (s.Fault, Group: group[k]))
-                .GroupBy(x => x.Group)
-                .Where(g => g.Count() > 1)
-                .Select(g => g.Select(x => x.Fault).ToArray())
-                .Select(ids => new AlikeSet(ids, Separator(ids, posterior, catalogue, evidence))),
-        ];
+        return open.Select((s, k) => (s.Fault, Group: group[k]))
+            .GroupBy(x => x.Group)
+            .Where(g => g.Count() > 1)
+            .Select(g => g.Select(x => x.Fault).ToArray());
     }
 
     private static bool Alike(Suspect a, Suspect b, Posterior posterior)
@@ -55,20 +67,20 @@ internal static class AlikeSets
 
     private static double LnOdds(double p) => Math.Log(Math.Clamp(p, 1e-6, 1 - 1e-6) / (1 - Math.Clamp(p, 1e-6, 1 - 1e-6)));
 
-    private static string? Separator(string[] ids, Posterior posterior, Catalogue catalogue, IReadOnlyList<Evidence> evidence)
+    /// <summary>The best separator so far, check by check.</summary>
+    private static IEnumerable<string?> Separators(string[] ids, Posterior posterior, Catalogue catalogue, IReadOnlyList<Evidence> evidence)
     {
         var heavy = ids.Select(id => posterior.Scenarios.FirstOrDefault(s => s.Faults.Contains(id))).OfType<Scenario>().Distinct().ToArray();
-        if (heavy.Length < 2) return null;
+        if (heavy.Length < 2) yield break;
         string? best = null;
         var most = 0.0;
         foreach (var check in catalogue.Checks)
         {
             if (check.Action is not null || Done(check, evidence)) continue;
             var value = Separation(check, heavy, posterior, catalogue);
-            if (value < WorthNaming || value / Math.Sqrt(check.Minutes + 3) <= most) continue;
-            (best, most) = (check.Id, value / Math.Sqrt(check.Minutes + 3));
+            if (value >= WorthNaming && value / Math.Sqrt(check.Minutes + 3) > most) (best, most) = (check.Id, value / Math.Sqrt(check.Minutes + 3));
+            yield return best;
         }
-        return best;
     }
 
     private static bool Done(Check check, IReadOnlyList<Evidence> evidence) =>

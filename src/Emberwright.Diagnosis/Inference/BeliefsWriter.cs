@@ -44,6 +44,7 @@ internal sealed class BeliefsWriter
         foreach (var observable in _brief ? [] : HealthyBands.Usual(_file.Stove))
         {
             if (_bands.Of(observable) is { } band) bands.Add(band);
+            yield return null;
         }
         yield return null;
 
@@ -54,8 +55,13 @@ internal sealed class BeliefsWriter
         for (var k = 0; k < Math.Min(suspects.Count, Explained); k++)
         {
             if (suspects[k].Index < 0 || _brief && suspects[k].Suspect.Probability < AsGoodAsFound) continue;
-            suspects[k] = (suspects[k].Suspect with { Because = Because(marginals, suspects[k].Suspect, suspects[k].Index) }, suspects[k].Index);
-            yield return null;
+            var because = new List<Because>();
+            foreach (var piece in Because(marginals, suspects[k].Suspect, suspects[k].Index))
+            {
+                because.Add(piece);
+                yield return null;
+            }
+            suspects[k] = (suspects[k].Suspect with { Because = Strongest(because) }, suspects[k].Index);
         }
         List<Suspect> named = [.. suspects.Select(s => s.Suspect)];
 
@@ -68,8 +74,12 @@ internal sealed class BeliefsWriter
         var areas = Estimates.From(_file, draws);
         yield return null;
 
-        var alike = _brief ? [] : AlikeSets.Of(named, posterior, _catalogue, _evidence);
-        yield return null;
+        IReadOnlyList<AlikeSet> alike = [];
+        foreach (var sets in _brief ? [] : AlikeSets.Steps(named, posterior, _catalogue, _evidence))
+        {
+            alike = sets ?? alike;
+            yield return null;
+        }
 
         var best = candidates.Where(c => !c.IsUnlisted).MaxBy(c => c.LnWeight);
         var misfit = best is not null && MisfitAlarm.Sounds(best.Mode);
@@ -137,18 +147,16 @@ internal sealed class BeliefsWriter
         suspects[other] = (suspects[other].Suspect with { Probability = suspects[other].Suspect.Probability + excess }, -2);
     }
 
-    private List<Because> Because(Marginals marginals, Suspect suspect, int fault)
+    /// <summary>Each piece of evidence with its factor, one at a time.</summary>
+    private IEnumerable<Because> Because(Marginals marginals, Suspect suspect, int fault)
     {
         // A fault that has been cured is explained as found.
         var epoch = suspect.Probability >= suspect.AsFound ? _file.Plan.Now : 0;
-        return
-        [
-            .. marginals.Evidence
-                .Select(e => new Because(e.Evidence.Id, Words(e.Evidence), marginals.Factor(fault, epoch, e.Index)))
-                .OrderByDescending(b => Math.Abs(Math.Log(b.Factor)))
-                .ThenBy(b => b.Evidence, StringComparer.Ordinal),
-        ];
+        return marginals.Evidence.Select(e => new Because(e.Evidence.Id, Words(e.Evidence), marginals.Factor(fault, epoch, e.Index)));
     }
+
+    private static List<Because> Strongest(List<Because> because) =>
+        [.. because.OrderByDescending(b => Math.Abs(Math.Log(b.Factor))).ThenBy(b => b.Evidence, StringComparer.Ordinal)];
 
     private string Words(Evidence evidence) =>
         Wording.Of(evidence, _catalogue, evidence is ReadingEvidence reading && _file.Readings.Items.Contains(reading) ? _bands.Of(reading.Observable) : null);
@@ -214,6 +222,8 @@ internal sealed class BeliefsWriter
         var notes = new List<string>();
         if (standing is not null) notes.Add(standing);
         if (misfit) notes.Add("No listed cause fits the readings well; read again, or look for something that is not listed.");
+        foreach (var twice in _evidence.OfType<SignEvidence>().GroupBy(e => (e.Epoch, e.Sign)).Where(g => g.Key.Sign != Complaints.Sign && g.Select(e => e.Outcome).Distinct().Count() > 1))
+            notes.Add($"Two entries contradict each other: {string.Join(" / ", twice.Select(e => Wording.Of(e, _catalogue, null)).Distinct())}. Look again.");
         foreach (var unused in _file.Unused.Where(u => !_file.Stated.Any(s => s.Evidence.Id == u.Id))) notes.Add(Unused(unused));
         if (_file.Stove.Card is not { Healthy.Count: > 0 } && _file.Stove.History.LastAsLeft is not { Count: > 0 })
             notes.Add("Healthy values come from the pattern alone, so bands are wide; a stove card or last visit's readings would narrow them.");

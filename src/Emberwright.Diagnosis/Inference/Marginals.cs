@@ -37,7 +37,7 @@ internal sealed class Marginals
         _file = file;
         _builder = builder;
         // A fit that stands in for a pair, or was only extrapolated, does not say what each piece of evidence does under it.
-        _heavy = [.. candidates.Where(c => c.Weight > Least && Math.Abs(c.LnAdjustment) < StandsIn && (c.Mode.Reliable || c.Weight > Heavy))];
+        _heavy = Speaking([.. candidates.Where(c => c.Weight > 0 && Math.Abs(c.LnAdjustment) < StandsIn && (c.Mode.Reliable || c.Weight > Heavy))]);
         _doubted = [.. _heavy.Where(c => c.Doubted >= 0).Select(c => (c.Hypothesis, c.Doubted))];
         foreach (var epoch in new[] { 0, file.Plan.Now }.Distinct()) _byEpoch.Add(epoch, Sum(candidates, epoch));
     }
@@ -79,6 +79,25 @@ internal sealed class Marginals
             }
         }
         return Odds(full / whole) / Odds(with / all);
+    }
+
+    /// <summary>Those that have weight with all evidence, or would have it without one piece: what a certain conclusion was weighed against.</summary>
+    private Candidate[] Speaking(Candidate[] candidates)
+    {
+        var least = Enumerable.Range(0, _builder.Count)
+            .Select(i => candidates.Select(c => Math.Log(c.Weight) - c.LnGiven[i]).DefaultIfEmpty(0).Max() + Math.Log(Least))
+            .ToArray();
+        return
+        [
+            .. candidates.Where(c =>
+            {
+                if (c.Weight > Least) return true;
+                var ln = Math.Log(c.Weight);
+                for (var i = 0; i < least.Length; i++)
+                    if (ln - c.LnGiven[i] > least[i]) return true;
+                return false;
+            }),
+        ];
     }
 
     private double[] Sum(IReadOnlyList<Candidate> candidates, int epoch)
