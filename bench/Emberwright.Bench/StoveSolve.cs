@@ -54,8 +54,31 @@ public class StoveSolve
     [Benchmark]
     public double BroydenOnTheSameEquations()
     {
-        var root = Broyden.FindRoot(Residual, start, 1e-6, 300, 1e-6);
+        var root = Broyden.FindRoot(Residual, start, 1e-8, 300, 1e-6);
         return root[layout.P(1)];
+    }
+
+    /// <summary>Broyden from the start this solver begins with, before its sweeps; the firebox's pressure, or NaN when it finds no root.</summary>
+    public double BroydenFromTheColdStart()
+    {
+        try
+        {
+            return Broyden.FindRoot(Residual, CoupledSolver.ColdStart(scenario, layout), 1e-8, 1000, 1e-6)[layout.P(1)] * Scaling.Column(layout, layout.P(1));
+        }
+        catch (MathNet.Numerics.NonConvergenceException)
+        {
+            return double.NaN;
+        }
+    }
+
+    /// <summary>This solver's Newton steps from the start Broyden gets.</summary>
+    public double CoupledFromTheSameStart()
+    {
+        Span<double> z = stackalloc double[layout.Count];
+        for (var k = 0; k < z.Length; k++)
+            z[k] = start[k] * Scaling.Column(layout, k);
+        var trace = CoupledSolver.Solve(scenario, layout, z, warm: true);
+        return trace.Converged ? z[layout.P(1)] : double.NaN;
     }
 
     private double[] Residual(double[] scaled)

@@ -17,6 +17,7 @@ import tempfile
 
 HERE = pathlib.Path(__file__).resolve().parent
 ROOT = HERE.parent.parent
+STOVE = "src/Emberwright.Stove"
 PROJECT = "tests/Emberwright.Stove.Tests"
 
 
@@ -34,10 +35,12 @@ def copy(to):
 
 
 def test(folder, name):
-    built = run(["dotnet", "build", PROJECT, "-v", "q", "--nologo"], folder)
+    """Builds only the mutated library and lays it beside the tests built once."""
+    built = run(["dotnet", "build", STOVE, "--no-restore", "-v", "q", "--nologo"], folder)
     if built.returncode:
         return None, built.stdout[-2000:]
     dll = folder / PROJECT / "bin/Debug/net10.0/Emberwright.Stove.Tests.dll"
+    shutil.copy(folder / STOVE / "bin/Debug/net10.0/Emberwright.Stove.dll", dll.parent)
     out = run(["dotnet", str(dll), "-class", f"*.{name}", "-noColor"], folder).stdout
     total = re.search(r"Total: (\d+)", out)
     if not total or total.group(1) == "0":
@@ -50,6 +53,8 @@ def main():
     folder = pathlib.Path(args[0]) if args else pathlib.Path(tempfile.mkdtemp(prefix="mutants-"))
     wanted = set(args[1:])
     copy(folder)
+    if (built := run(["dotnet", "build", PROJECT, "-v", "q", "--nologo"], folder)).returncode:
+        sys.exit(built.stdout[-2000:])
     rows, lived = [], 0
     for row in csv.DictReader((HERE / "mutants.tsv").open(encoding="utf-8"), delimiter="\t", quoting=csv.QUOTE_NONE):
         if wanted and row["name"] not in wanted:

@@ -99,6 +99,19 @@ internal static class CoupledSolver
         return z;
     }
 
+    /// <summary>The start before any sweep, scaled: what a solver without them would begin from.</summary>
+    internal static double[] ColdStart(Scenario s, in UnknownLayout at)
+    {
+        var z = new double[at.Count];
+        Start(s, at, z);
+        for (var k = 0; k < z.Length; k++)
+        {
+            z[k] /= Scaling.Column(at, k);
+        }
+
+        return z;
+    }
+
     /// <summary>Largest residuals of a state; the worst row by scaled size.</summary>
     public static SolveTrace Judge(in UnknownLayout at, ReadOnlySpan<double> residual, int iterations, int attempt)
     {
