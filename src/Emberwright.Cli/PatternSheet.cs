@@ -22,6 +22,12 @@ internal sealed class PatternSheet(IAnsiConsole console, UnitSystem units)
             built.Sensors.Select(s => new[] { s.Component, s.Name, s.Where, s.Senses.Replace('-', ' ') }));
         Rows("How to find what is not known", ["card member", "what", "look", "measure", "until then"],
             built.HowToFind.Select(d => new[] { d.Member, d.What, d.Look, d.Measure, d.UntilThen }));
+        Rows("Typical ratings", ["part", "name", "power", "resistance, cold", "running"],
+            TypicalParts.Of(pattern).Select(p => new[]
+            {
+                p.Rating.Component, p.Name, p.Rating.PowerW is { } w ? $"{w:0} W" : "", p.Rating.ResistanceOhm is { } r ? $"{r:0.#} Ω" : "",
+                p.Rating.CurrentA is { } a ? $"{a:0.##} A" : "",
+            }));
         console.MarkupLine("[bold]Cautions[/]");
         foreach (var caution in built.Panels.SelectMany(p => p.Cautions).Distinct())
         {

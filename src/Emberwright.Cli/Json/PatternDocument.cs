@@ -13,7 +13,7 @@ internal sealed record PatternsDocument(IReadOnlyList<JsonPattern> Patterns)
 internal sealed record JsonPattern(
     string Id, string Name, IReadOnlyList<string> Synonyms, IReadOnlyList<JsonNamed> Ports, string SensePort, double SupplyV,
     IReadOnlyList<string> Parameters, IReadOnlyList<JsonRating> Ratings, IReadOnlyList<JsonPanel> Panels, IReadOnlyList<JsonAshTrap> AshTraps,
-    IReadOnlyList<JsonGasket> Gaskets, IReadOnlyList<JsonSensor> Sensors, IReadOnlyList<JsonDatum> HowToFind)
+    IReadOnlyList<JsonGasket> Gaskets, IReadOnlyList<JsonSensor> Sensors, IReadOnlyList<JsonTypicalPart> Parts, IReadOnlyList<JsonDatum> HowToFind)
 {
     public static JsonPattern Of(Pattern p, UnitSystem units) => new(
         p.Id, p.Name, p.Synonyms, [.. p.Ports.Select(x => new JsonNamed(x.Id, x.Name))], p.SensePort, p.SupplyV,
@@ -23,8 +23,13 @@ internal sealed record JsonPattern(
         [.. p.Anatomy.AshTraps.Select(JsonAshTrap.Of)],
         [.. p.Anatomy.Gaskets.Select(JsonGasket.Of)],
         [.. p.Anatomy.Sensors.Select(JsonSensor.Of)],
+        [.. TypicalParts.Of(p).Select(t => new JsonTypicalPart(t.Rating.Component, t.Name, t.Rating.PowerW, Rounded(t.Rating.ResistanceOhm), Rounded(t.Rating.CurrentA)))],
         [.. p.Anatomy.HowToFind.Select(d => new JsonDatum(d.Member, d.What, d.Look, d.Measure, d.UntilThen, d.Origin.Source))]);
+
+    private static double? Rounded(double? value) => value is { } number ? Math.Round(number, 3) : null;
 }
+
+internal sealed record JsonTypicalPart(string Component, string Name, double? PowerW, double? ResistanceOhm, double? RunningA);
 
 internal sealed record JsonNamed(string Id, string Name);
 
