@@ -59,26 +59,21 @@ internal sealed class Marginals
         var most = double.NegativeInfinity;
         foreach (var candidate in _heavy) most = Math.Max(most, Math.Log(candidate.Weight) - candidate.LnGiven[evidence]);
         // Without this piece a hypothesis and its component that doubts the piece are the same; only one of them counts.
-        var (with, all, full, whole) = (0.0, 0.0, 0.0, 0.0);
+        // Both sides of the odds are summed, so that near certainty their ratio keeps its digits.
+        var (with, against, full, rest) = (0.0, 0.0, 0.0, 0.0);
         foreach (var candidate in _heavy)
         {
             var twice = candidate.Doubted != evidence && _doubted.Contains((candidate.Hypothesis, evidence));
             var weight = twice ? 0 : candidate.Weight * Math.Exp(-candidate.LnGiven[evidence] - most);
-            all += weight;
-            whole += candidate.Weight;
-            if (fault >= _file.FirstFouling)
-            {
-                var fouling = fault - _file.FirstFouling;
-                full += candidate.Weight * Past(candidate, fouling, epoch, candidate.Stated.Weights);
-                with += weight * PastWithout(candidate, fouling, epoch, evidence);
-            }
-            else if (Has(candidate, fault, epoch))
-            {
-                full += candidate.Weight;
-                with += weight;
-            }
+            var (now, then) = fault >= _file.FirstFouling
+                ? (Past(candidate, fault - _file.FirstFouling, epoch, candidate.Stated.Weights), PastWithout(candidate, fault - _file.FirstFouling, epoch, evidence))
+                : Has(candidate, fault, epoch) ? (1.0, 1.0) : (0.0, 0.0);
+            full += candidate.Weight * now;
+            rest += candidate.Weight * Math.Max(1 - now, 0);
+            with += weight * then;
+            against += weight * Math.Max(1 - then, 0);
         }
-        return Odds(full / whole) / Odds(with / all);
+        return Ratio(full, rest) / Ratio(with, against);
     }
 
     /// <summary>Those that have weight with all evidence, or would have it without one piece: what a certain conclusion was weighed against.</summary>
@@ -179,6 +174,8 @@ internal sealed class Marginals
             if (candidate.Bounds[k].Margin is not null && _file.Readings.Count + k != candidate.Doubted) margin++;
         return margin;
     }
+
+    private static double Ratio(double a, double b) => Math.Clamp(Math.Max(a, 1e-300) / Math.Max(b, 1e-300), 1e-12, 1e12);
 
     private static double Odds(double p) => Math.Clamp(p, 1e-9, 1 - 1e-9) / (1 - Math.Clamp(p, 1e-9, 1 - 1e-9));
 }
