@@ -22,6 +22,21 @@ public class PageTests
         Assert.Subset(known.ToHashSet(), used);
     }
 
+    // A component that returns inside an element it has opened stops the whole screen, and only when it comes to that.
+    [Fact]
+    public void No_page_returns_inside_its_main_element()
+    {
+        foreach (var file in Directory.EnumerateFiles(Field, "*.razor", SearchOption.AllDirectories))
+        {
+            var markup = File.ReadAllText(file).Split("@code")[0];
+            foreach (Match stop in Regex.Matches(markup, @"^\s*return;", RegexOptions.Multiline))
+            {
+                var before = markup[..stop.Index];
+                Assert.True(Regex.Count(before, "<main") == Regex.Count(before, "</main"), $"{Path.GetFileName(file)} returns inside its main element.");
+            }
+        }
+    }
+
     [Fact]
     public void The_policy_names_the_hash_of_the_inline_script()
     {
