@@ -44,6 +44,7 @@ internal static class FiguresPage
             flow.Put(new Strip(26, [new Text(new(0, 14), "What follows from them", Print.Title)], true));
         }
 
+        Trends(flow, input, half, type);
         flow.Space(6);
         Columns(flow, half,
         [
@@ -93,6 +94,19 @@ internal static class FiguresPage
             Print.Picture(scene, half, CircuitScale),
         ]))]);
         flow.Put([.. Print.Paragraph("Down: the way of the current. Right: volts. Diamond: not as expected. A step of the whole supply is where the circuit is open.", measure, type.Fine)]);
+    }
+
+    // Where an earlier visit is known: how each stands to then.
+    private static void Trends(Flow flow, ReportInput input, double half, FigureType type)
+    {
+        for (var i = 0; i < input.Trends.Length; i += 2)
+        {
+            flow.Space(6);
+            flow.PutSideBySide([.. input.Trends.Skip(i).Take(2).Select((t, c) => (c * (half + Gutter), (IReadOnlyList<Strip>)
+                [type.Heading(t.Name, half), Print.Picture(TrendPicture.Draw(t, input.Units, half / 0.85, $"trend-{i + c + 1}"), half, 0.85)]))]);
+        }
+
+        if (input.Trends.Length > 0) flow.Put([.. FigureBlocks.Tight("Over the visits. Hollow: as found. Full: as left. Band: healthy today.", half * 2, 0, type)]);
     }
 
     // The first block stands left; the rest go where the columns come out most nearly level, each column in order.
