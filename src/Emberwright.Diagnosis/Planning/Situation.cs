@@ -1,5 +1,5 @@
-using Emberwright.Diagnosis.Inference;
 using Emberwright.Diagnosis.Checks;
+using Emberwright.Diagnosis.Inference;
 using Emberwright.Stove.Faults;
 
 namespace Emberwright.Diagnosis.Planning;
