@@ -30,7 +30,7 @@ internal static class AirLooks
             Out("shut", "packed", .04, [.. Shut, "full of soot", "solid with", "choked up", "crammed"], ["tubes blocked", "exchanger blocked", "tubes are packed",
                 "passages packed"]), Out("poor", "more than half full", .14, [.. Poor, "partly blocked", "narrowed", "two thirds"], ["tubes half blocked"]), Out("fair", "some ash",
                 .37, Fair), Out("open", "open", .45, Open)),
-        Graded("exchanger-coat", "Deposit on the exchanger's surfaces?", ["deposit", "fins", "surfaces of the exchanger", "exchanger surfaces", "coating", "swing down panel", "exchanger fins", "heat exchanger surfaces", "tubes outside", "exchanger surface"], Parameter.Insulation, [-0.36, -0.13], 0.1,
+        Graded("exchanger-coat", "Deposit on the exchanger's surfaces?", ["deposit", "surfaces of the exchanger", "exchanger surfaces", "coating", "swing down panel", "exchanger fins", "heat exchanger surfaces", "tubes outside", "exchanger surface"], Parameter.Insulation, [-0.36, -0.13], 0.1,
             Out("thick", "thick, several millimetres", .12, ["thick", "5 mm", "4 mm", "3 mm", "millimetres", "heavy", "grey deposit", "crusted", "6 mm", "7 mm", "8 mm", "10 mm",
                 "centimetre", "caked", "thick soot", "insulated"], ["fins under", "thick grey", "caked with soot"]),
             Out("coated", "a coat", .38, ["coat", "1 mm", "2 mm", "some", "thin grey"]),

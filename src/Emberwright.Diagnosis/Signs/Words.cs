@@ -42,7 +42,7 @@ internal sealed class Words
     public bool Say(Words phrase) => Stands(phrase, negated: false);
 
     /// <summary>True when a phrase stands in these words only to be denied: "does not glow".</summary>
-    public bool Deny(Words phrase) => !Say(phrase) && Stands(phrase, negated: true);
+    public bool Deny(Words phrase) => !Say(phrase) && Stands(phrase, negated: true, reach: 2);
 
     /// <summary>These words with every place of a phrase blanked out, so that a thing's name is not taken for its state.</summary>
     public Words Without(Words phrase)
@@ -72,20 +72,20 @@ internal sealed class Words
         return true;
     }
 
-    private bool Stands(Words phrase, bool negated)
+    private bool Stands(Words phrase, bool negated, int reach = 4)
     {
         if (phrase.Count == 0) return false;
         for (var i = 0; i + phrase.Count <= Count; i++)
         {
-            if (Starts(phrase, i) && Negated(phrase, i) == negated) return true;
+            if (Starts(phrase, i) && Negated(phrase, i, reach) == negated) return true;
         }
 
         return false;
     }
 
-    private bool Negated(Words phrase, int at) =>
+    private bool Negated(Words phrase, int at, int reach) =>
         !Negations.Contains(phrase._tokens[0])
-        && _tokens[Math.Max(0, at - (phrase.Count == 1 ? 4 : 2))..at].Any(Negations.Contains);
+        && _tokens[Math.Max(0, at - (phrase.Count == 1 ? reach : 2))..at].Any(Negations.Contains);
 
     private static string Stem(string word)
     {

@@ -34,6 +34,7 @@ public class SayingsTests
     [InlineData("Loses water pressure every week.", "water-gauge", "low")]
     [InlineData("We have headaches when it runs.", "ill", "yes")]
     [InlineData("Yearly service please, no complaints.", "complaint", Complaints.Due)]
+    [InlineData("Not one pellet drops since the kids sat on the lid.", "lid-history", "hit")]
     [InlineData("It lights with a loud bang at start.", "noise", "thump")]
     [InlineData("The glass stays clear, but the motor hums and nothing comes.", "complaint", Complaints.NoFeed)]
     public void A_call_is_heard(string text, string sign, string outcome) =>
@@ -74,6 +75,8 @@ public class SayingsTests
     [InlineData("After the power cut it beeps.", "power-cut-smoke")]
     [InlineData("It just stops, then starts again later.", "runs-now")]
     [InlineData("Brand new install.", "fuel")]
+    [InlineData("Not one pellet drops since we put a basket on the lid.", "nothing")]
+    [InlineData("Some days it runs fine.", "exchanger-coat")]
     public void What_was_not_said_is_not_heard(string text, string signOrOutcome) =>
         Assert.DoesNotContain(Lexicon.Read(text, PatternIds.Damper).Found, f => f.Sign == signOrOutcome || f.Outcome == signOrOutcome);
 
