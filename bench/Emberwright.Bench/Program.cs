@@ -26,4 +26,11 @@ if (args is ["solves"])
     return;
 }
 
+// report VISIT PHOTO…: the time to print it.
+if (args is ["report", var visit, .. var photos])
+{
+    ReportPrint.Run(visit, photos);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(StoveSolve).Assembly).Run(args);
