@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Fonts;
 using Emberwright.Reports.Pictures;
+using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Reports.Pages;
 
@@ -103,7 +104,7 @@ internal static class FiguresPage
         {
             flow.Space(6);
             flow.PutSideBySide([.. input.Trends.Skip(i).Take(2).Select((t, c) => (c * (half + Gutter), (IReadOnlyList<Strip>)
-                [type.Heading(t.Name, half), Print.Picture(TrendPicture.Draw(t, input.Units, half / 0.85, $"trend-{i + c + 1}"), half, 0.85)]))]);
+                [type.Heading($"{t.Name}, {MeasureUnits.Shown(t.Measure, input.Units).Unit.Symbol}", half), Print.Picture(TrendPicture.Draw(t, input.Units, half / 0.85, $"trend-{i + c + 1}"), half, 0.85)]))]);
         }
 
         if (input.Trends.Length > 0) flow.Put([.. FigureBlocks.Tight("Over the visits. Hollow: as found. Full: as left. Band: healthy today.", half * 2, 0, type)]);

@@ -38,7 +38,6 @@ internal static class TrendPicture
         return new Scene(id, new Box(0, 0, width, Height + 16), trend.Name, said + ".",
         [
             .. context.Shapes,
-            new Text(new(0, 8), unit.Symbol, new Lettering(10)),
             new Text(new(40, Height + 12), Day(first), new Lettering(10)),
             new Text(new(width - 10, Height + 12), Day(last), new Lettering(10), Anchor.End),
         ]);
