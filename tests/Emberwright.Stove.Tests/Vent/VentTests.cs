@@ -128,4 +128,12 @@ public class VentTests
         Assert.Equal(0, hot.CondensingLengthM);
         Assert.InRange(hot.DewPointC, 35, 55);
     }
+
+    /// <summary>Entry 0.5, one tee 1.3, a vertical cap 2.2: 4.0, added by hand; an elbow more makes 4.75.</summary>
+    [Fact]
+    public void Losses_of_a_run_are_the_sum_of_its_fittings()
+    {
+        Assert.Equal(4.0, VentDuct.Of(new VentRun(76, 0.3, 5.5, Tees: 1, Terminal: "vertical-cap")).Loss, 1e-9);
+        Assert.Equal(4.75, VentDuct.Of(new VentRun(76, 0.3, 5.5, Elbows90: 1, Tees: 1, Terminal: "vertical-cap")).Loss, 1e-9);
+    }
 }
