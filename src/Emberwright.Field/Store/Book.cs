@@ -75,7 +75,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
         var start = await store.Start(Latest);
         foreach (var kept in start.Visits) Hold(kept);
         Count = start.Count;
-        _ = shelf.CatchUp(start.Missing, Folded);
+        _ = ReadOn(start);
         await store.Follow(DotNetObjectReference.Create(this));
         if (preferences.DemoSeen || WasCleared) return;
         await LayOutDemo();
@@ -170,7 +170,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
         var start = await store.Start(Latest);
         Count = start.Count;
         Changed?.Invoke();
-        await shelf.CatchUp(start.Missing, Folded);
+        await ReadOn(start);
     }
 
     /// <summary>Takes a visit file in without saying so to the screens; <see cref="Refresh"/> does, once all are in.</summary>
@@ -189,7 +189,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
         foreach (var kept in start.Visits) Hold(kept);
         Count = start.Count;
         Changed?.Invoke();
-        await shelf.CatchUp(start.Missing, Folded);
+        await ReadOn(start);
     }
 
     /// <summary>The journal of a visit as the store keeps it.</summary>
@@ -199,7 +199,34 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
         return VisitFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""]));
     }
 
-    private static IReadOnlyList<Visit> Folded(IEnumerable<KeptVisit> kept) => [.. kept.Select(visit => Visit.Fold(Parse(visit).Journal))];
+    // What no first screen waits for: the visits made last, a few at a time, and the lines that are missing.
+    private async Task ReadOn(KeptStart start)
+    {
+        await Task.Delay(1);
+        foreach (var kept in start.Count > start.Visits.Count ? await store.LatestVisits(Latest) : [])
+        {
+            if (visits.ContainsKey(kept.Visit)) continue;
+            Hold(kept);
+            await Task.Delay(1);
+        }
+
+        await shelf.CatchUp(start.Missing, Folded);
+        Changed?.Invoke();
+    }
+
+    // An open visit whose line was missing is brought into memory, where it belongs.
+    private List<Visit> Folded(IEnumerable<KeptVisit> kept)
+    {
+        var folded = new List<Visit>();
+        foreach (var one in kept)
+        {
+            var visit = Visit.Fold(Parse(one).Journal);
+            if (visit.Seal is null && !visits.ContainsKey(one.Visit)) Hold(one);
+            folded.Add(visit);
+        }
+
+        return folded;
+    }
 
     private void Hold(KeptVisit kept)
     {

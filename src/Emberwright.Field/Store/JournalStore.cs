@@ -53,9 +53,13 @@ public sealed class JournalStore(IJSRuntime js)
 {
     private readonly Lazy<Task<IJSObjectReference>> module = new(() => js.InvokeAsync<IJSObjectReference>("import", "./js/store.js").AsTask());
 
-    /// <summary>What a start needs: visits that are open and the latest that are closed, whole.</summary>
-    /// <param name="latest">How many closed ones.</param>
-    public async Task<KeptStart> Start(int latest) => JsonSerializer.Deserialize(await Ask<string>("start", latest), StoreJson.Default.KeptStart)!;
+    /// <summary>What a start needs: the visits that are open, whole; or every visit where there are few.</summary>
+    /// <param name="few">Up to how many are few.</param>
+    public async Task<KeptStart> Start(int few) => JsonSerializer.Deserialize(await Ask<string>("start", few), StoreJson.Default.KeptStart)!;
+
+    /// <summary>The visits made last, whole.</summary>
+    public async Task<IReadOnlyList<KeptVisit>> LatestVisits(int limit) =>
+        JsonSerializer.Deserialize(await Ask<string>("latestVisits", limit), StoreJson.Default.IReadOnlyListKeptVisit) ?? [];
 
     /// <summary>Visits by id, whole.</summary>
     public async Task<IReadOnlyList<KeptVisit>> Journals(IEnumerable<string> visits) =>

@@ -88,21 +88,20 @@ async function whole(visits) {
 }
 
 /**
- * What a start needs: the visits that are open, the latest that are closed, and those whose line is missing, each with
- * its journal: { visits: [{ visit, header, demo, lines }], count, missing: [visit] }. At most so many are given whole.
+ * What a start needs: the visits that are open, each with its journal, or every visit where there are no more than so
+ * many; how many there are; and those whose line is missing: { visits: [{ visit, header, demo, lines }], count, missing: [visit] }.
  */
-export async function start(latest) {
-    const [visits, indexed, open] = await Promise.all([
-        read('visits', s => s.getAllKeys()), read('index', s => s.count()), read('index', s => s.index('open').getAllKeys())]);
-    const wanted = new Set(open);
-    let missing = [];
-    if (indexed < visits.length) {
-        const lines = new Set(await read('index', s => s.getAllKeys()));
-        missing = visits.filter(visit => !lines.has(visit));
-        for (const visit of missing.slice(0, latest)) wanted.add(visit);
-    }
-    for (const row of await rows('index', 'day', null, 'prev', latest)) wanted.add(row.visit);
-    return JSON.stringify({ visits: await whole([...wanted]), count: visits.length, missing });
+export async function start(few) {
+    const [count, indexed, open] = await Promise.all([
+        read('visits', s => s.count()), read('index', s => s.count()), read('index', s => s.index('open').getAllKeys())]);
+    const all = count <= few || indexed < count ? await visitIds() : [];
+    const lines = indexed < count ? new Set(await read('index', s => s.getAllKeys())) : null;
+    return JSON.stringify({ visits: await whole(count <= few ? all : open), count, missing: lines ? all.filter(visit => !lines.has(visit)) : [] });
+}
+
+/** The visits made last, with their journals. */
+export async function latestVisits(limit) {
+    return JSON.stringify(await whole((await rows('index', 'day', null, 'prev', limit)).map(row => row.visit)));
 }
 
 /** Journals by visit id, in the same form. */
