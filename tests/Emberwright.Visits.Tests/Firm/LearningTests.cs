@@ -1,4 +1,5 @@
 using Emberwright.Diagnosis;
+using Emberwright.Diagnosis.Rates;
 using Emberwright.Visits.Firm;
 using Emberwright.Visits.Journal;
 using Xunit;
@@ -14,8 +15,21 @@ public class LearningTests
         var believed = SomeVisits.Of("2", "b", "2026-01-06", VisitKind.Breakdown) with { Causes = [new("nest-in-cap", 0.95, 0.95)] };
         var sound = SomeVisits.Of("3", "c", "2026-01-07") with { Causes = [new(Suspect.Nothing, 0.9, 0.9)] };
         var open = SomeVisits.Of("4", "d", "2026-01-08", state: VisitState.Begun) with { Causes = [new("nest-in-cap", 0.95, 0.02)] };
-        var counts = Assert.Single(Learning.Of([cured, believed, sound, open]).Patterns);
+        var counts = Assert.Single(Emberwright.Visits.Firm.Learning.Of([cured, believed, sound, open]).Patterns);
         Assert.Equal((3, 1, 1, 1), (counts.Visits, counts.Unclear, counts.Found["nest-in-cap"], counts.Found[Suspect.Nothing]));
+    }
+
+    [Fact]
+    public void What_the_firm_finds_often_becomes_likelier_and_says_on_how_many_visits_it_rests()
+    {
+        var visits = Enumerable.Range(0, 20).Select(n => SomeVisits.Of($"{n}", $"{n}", "2026-01-05", VisitKind.Breakdown) with { Causes = [new("nest-in-cap", 0.95, 0.02)], Seen = SomeVisits.Seen("2026-01-05") }).ToArray();
+        var own = RatesFile.Read(FirmRates.Write(FirmRates.Of(visits)))["damper-insert"];
+        var before = PatternRates.Of("damper-insert");
+        Assert.True(own.Faults["nest-in-cap"].Value > 2 * before.Faults["nest-in-cap"].Value);
+        Assert.True(own.Faults["feed-motor-dead"].Value < before.Faults["feed-motor-dead"].Value);
+        Assert.Contains("20 of your visits", own.Faults["nest-in-cap"].Origin, StringComparison.Ordinal);
+        // As found 25 % shut after 1.1 t: −ln 0.75 / 1.1 = 0.26 a tonne, and twenty of them outweigh what was believed.
+        Assert.InRange(own.Fouling[Stove.Parameter.AshPassages].Value, 0.2, 0.3);
     }
 
     [Fact]
@@ -23,7 +37,7 @@ public class LearningTests
     {
         var good = SomeVisits.Of("1", "a", "2026-01-05") with { Work = [("replace-feed-motor", 25)], Causes = [new("nest-in-cap", 0.95, 0.02), new("feed-motor-dead", 0.06, 0.01)] };
         var bad = SomeVisits.Of("2", "b", "2026-01-05") with { Work = [("replace-feed-motor", 25)], Causes = [new("feed-motor-dead", 0.9, 0.01)] };
-        var told = Assert.Single(Learning.Of([good, bad]).GoodParts);
+        var told = Assert.Single(Emberwright.Visits.Firm.Learning.Of([good, bad]).GoodParts);
         Assert.Equal(("1", "replace-feed-motor"), (told.Visit.Visit, told.Action));
     }
 
@@ -33,7 +47,7 @@ public class LearningTests
         var first = SomeVisits.Of("1", "a", "2026-01-05", VisitKind.Breakdown) with { Causes = [new("igniter-dead", 0.9, 0.01)] };
         var soon = SomeVisits.Of("2", "a", "2026-02-04", VisitKind.Breakdown);
         var late = SomeVisits.Of("3", "a", "2026-03-07", VisitKind.Breakdown);
-        var comeback = Assert.Single(Learning.Of([late, first, soon]).Comebacks);
+        var comeback = Assert.Single(Emberwright.Visits.Firm.Learning.Of([late, first, soon]).Comebacks);
         Assert.Equal(("1", "2", "igniter-dead"), (comeback.First.Visit, comeback.Again.Visit, comeback.Cause));
     }
 
@@ -41,7 +55,7 @@ public class LearningTests
     public void Minutes_are_the_median_of_three_or_more()
     {
         var visits = new[] { 20.0, 24, 90 }.Select((m, i) => SomeVisits.Of($"{i}", $"{i}", "2026-01-05") with { Work = [("clean-vent", m), .. i == 0 ? new[] { ("clean-burn-pot", 5.0) } : []] });
-        var taken = Assert.Single(Learning.Of(visits).Minutes);
+        var taken = Assert.Single(Emberwright.Visits.Firm.Learning.Of(visits).Minutes);
         Assert.Equal(("clean-vent", 3, 24.0), (taken.Action, taken.Times, taken.Median));
     }
 

@@ -1,3 +1,5 @@
+using System.ComponentModel;
+using System.Text;
 using Emberwright.Diagnosis;
 using Emberwright.Stove.Faults;
 using Emberwright.Visits.Firm;
@@ -7,12 +9,30 @@ using Spectre.Console.Cli;
 namespace Emberwright.Cli.Commands.FirmsBook;
 
 /// <summary>What closed visits teach: causes, good parts renewed, comebacks, minutes.</summary>
-internal sealed class LearnCommand(Terminal terminal) : Command<StoveSettings>
+internal sealed class LearnCommand(Terminal terminal) : Command<LearnCommand.Settings>
 {
-    public override int Execute(CommandContext context, StoveSettings settings, CancellationToken cancellationToken)
+    internal sealed class Settings : StoveSettings
+    {
+        [CommandOption("--write-priors <FILE>")]
+        [Description("Write the firm's own rates, for the option --priors of other commands")]
+        public string? Priors { get; init; }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var files = new VisitFiles(terminal).Read(settings.Files);
-        var learnt = Learning.Of(files.Visits.Select(SummaryOf.Visit));
+        VisitSummary[] visits = [.. files.Visits.Select(SummaryOf.Visit)];
+        try
+        {
+            if (settings.Priors is { } priors) Terminal.Write(priors, Encoding.UTF8.GetBytes(FirmRates.Write(FirmRates.Of(visits))), "--write-priors");
+        }
+        catch (OutputException e)
+        {
+            terminal.Error.WriteLine(e.Message);
+            return ExitCodes.BadInput;
+        }
+
+        var learnt = Learning.Of(visits);
         if (settings.Json) terminal.Out.WriteLine(System.Text.Json.JsonSerializer.Serialize(Document(learnt), Json.JsonOf.Options));
         else WriteText(learnt);
         return files.Troubled ? ExitCodes.BadInput : ExitCodes.Ok;
