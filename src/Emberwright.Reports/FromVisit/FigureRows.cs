@@ -3,8 +3,8 @@ using Emberwright.Diagnosis;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
 using Emberwright.Stove;
-using Emberwright.Stove.Quantities;
 using Emberwright.Stove.Faults;
+using Emberwright.Stove.Quantities;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 

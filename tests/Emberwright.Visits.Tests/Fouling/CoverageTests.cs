@@ -1,6 +1,6 @@
-using Xunit;
 using Emberwright.Stove;
 using Emberwright.Visits.Fouling;
+using Xunit;
 
 namespace Emberwright.Visits.Tests.Fouling;
 

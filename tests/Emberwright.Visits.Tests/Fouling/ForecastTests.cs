@@ -1,8 +1,8 @@
-using Xunit;
 using CsCheck;
-using Emberwright.Stove;
 using Emberwright.Stove.Patterns;
+using Emberwright.Stove;
 using Emberwright.Visits.Fouling;
+using Xunit;
 
 namespace Emberwright.Visits.Tests.Fouling;
 
