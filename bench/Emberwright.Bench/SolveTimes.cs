@@ -7,7 +7,7 @@ namespace Emberwright.Bench;
 
 /// <summary>
 /// What a solve costs as the least mean of many short batches: on a busy machine the least is what the program itself needs,
-/// since every disturbance only adds.
+/// since every disturbance only adds. The page that measures in a browser compiles this file too.
 /// </summary>
 internal static class SolveTimes
 {
