@@ -99,12 +99,12 @@ internal static class ReadingsTable
     {
         public double Name => Measure * 0.25;
 
-        public double Found => Measure * 0.355;
+        public double Found => Measure * 0.35;
 
-        public double Healthy => Measure * 0.485;
+        public double Healthy => Measure * 0.475;
 
-        public double Origin => Measure * 0.69;
+        public double Origin => Measure * 0.7;
 
-        public double Left => Measure * 0.86;
+        public double Left => Measure * 0.89;
     }
 }
