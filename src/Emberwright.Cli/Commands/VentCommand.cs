@@ -67,7 +67,7 @@ internal sealed class VentCommand(Terminal terminal) : VisitCommand<VentCommand.
                 Length(c.Profile.PositiveLengthM, settings), Length(c.Profile.CondensingLengthM, settings),
                 temperature.Text(c.Profile.Points[^1].GasC), Verdict(c));
         Terminal.Console.Write(table);
-        Terminal.Console.WriteLine($"Cold is a cold start, windy {settings.WindMPerS:0.#} m/s on the terminal. Air is what enters, over that on the pattern's usual vent on the reference day. Positive is the length above outdoor pressure, where every joint must be sealed; wet the length whose wall lies below the dew point.");
+        Terminal.Console.WriteLine($"Cold is a cold start, windy {settings.WindMPerS:0.#} m/s on the terminal. Air is what enters, over that on the pattern's usual vent on the reference day. Positive is the length above outdoor pressure, where every joint must be sealed; wet the length whose wall lies below the dew point. A calm case works with {100 * VentCase.LeastShare:0} % of that air or more; a windy one while the fire is not starved and the air goes the right way.");
         var rule = check.EquivalentLength;
         Terminal.Console.WriteLine($"The trade's rule: {rule.Feet:0.#} ft equivalent; {rule.Reason}{(rule.AsksForFourInch ? ", so it asks for 4 in" : "")} (common practice, no source; the appliance's listing takes precedence).");
         Limits(findings, check);
