@@ -73,9 +73,11 @@ public sealed class StartTests(Chromium chromium)
     {
         await using var phone = await chromium.Phone();
         var page = phone.Page;
+        // A host of plain files knows only the first page by itself.
+        await page.GotoAsync(address);
+        await phone.WaitUntilKept();
         await page.Book(address.TrimEnd('/'), "Service", "Half Done");
         await page.WaitUntilConcluded();
-        await phone.WaitUntilKept();
         await page.Locator("#safe .two button").ClickAsync();
         await Expect(page.Locator("#safe .log li")).ToHaveCountAsync(1);
 

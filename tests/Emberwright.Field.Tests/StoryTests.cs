@@ -65,7 +65,7 @@ public sealed class StoryTests(Chromium chromium, Site site)
         await phone.Picture("suspects");
 
         // Every probability opens to what it rests on.
-        await page.Locator("#suspects summary").First.ClickAsync();
+        await page.Locator("#suspects .suspects summary").First.ClickAsync();
         await Expect(page.Locator("#suspects details[open] .why tbody tr").Nth(1)).ToBeVisibleAsync();
 
         // The next check is named, and done.
