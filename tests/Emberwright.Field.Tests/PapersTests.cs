@@ -29,7 +29,7 @@ public sealed class PapersTests(Chromium chromium, Site site)
         await Expect(page.Locator("#suspects[aria-busy=false]")).ToBeAttachedAsync(new() { Timeout = 120_000 });
         var journal = await page.Downloaded("Visit file");
         await page.GetByRole(AriaRole.Link, new() { Name = "Look, share, print" }).ClickAsync();
-        await Expect(page.Locator(".papers .sheet").First).ToBeVisibleAsync(new() { Timeout = 120_000 });
+        await Expect(page.Locator(".papers .sheets figure").First).ToBeVisibleAsync(new() { Timeout = 120_000 });
         await phone.Picture("papers");
         var fromPhone = await page.Downloaded("Share or save the PDF");
         TestContext.Current.TestOutputHelper?.WriteLine($"laid out in {await page.Locator("main").GetAttributeAsync("data-laid")} ms, written in {await page.Locator("main").GetAttributeAsync("data-written")} ms, {fromPhone.Length / 1024} kB");
@@ -49,7 +49,7 @@ public sealed class PapersTests(Chromium chromium, Site site)
         {
             await page.GetByRole(AriaRole.Button, new() { Name = paper }).ClickAsync();
             await Expect(page.GetByRole(AriaRole.Button, new() { Name = paper, Pressed = true })).ToBeVisibleAsync();
-            await Expect(page.Locator(".papers .sheet svg").First).ToBeVisibleAsync();
+            await Expect(page.Locator(".papers .sheets svg").First).ToBeVisibleAsync();
         }
 
         await phone.Picture("papers-form");
