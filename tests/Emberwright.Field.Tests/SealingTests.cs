@@ -108,8 +108,7 @@ public sealed class SealingTests(Chromium chromium, Site site)
         await page.Book(site.Address, "Breakdown", "Sidony Pell", "The warm air smells of smoke");
         await page.WaitUntilConcluded();
         await page.MakeItSafe();
-        var notice = page.Locator("details", new() { HasText = "Stop-use notice" });
-        await notice.Locator("summary").ClickAsync();
+        await page.Locator("summary", new() { HasText = "Stop-use notice" }).First.ClickAsync();
         await page.GetByLabel("Why it must not be operated").FillAsync("The exchanger is cracked: exhaust reaches the warm air.");
         await page.GetByLabel("Who may release it").FillAsync("A licensed technician, after a new exchanger");
         await page.GetByLabel("Read to").FillAsync("the owner");

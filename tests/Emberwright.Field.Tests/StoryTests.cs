@@ -97,7 +97,7 @@ public sealed class StoryTests(Chromium chromium, Site site)
         var path = Repo.Artifacts("report.pdf");
         await download.SaveAsAsync(path);
         using var pdf = PdfDocument.Open(path);
-        Assert.Equal(2, pdf.NumberOfPages);
+        Assert.InRange(pdf.NumberOfPages, 2, 5);
         var text = string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
         Assert.Contains("Perpetua Larkspur", text);
         Assert.Contains("9 Ropewalk", text);

@@ -72,8 +72,12 @@ public sealed class Preferences(JournalStore store)
         else await store.KeepSetting("device", Device = Guid.CreateVersion7().ToString());
     }
 
-    /// <summary>Changes the units.</summary>
-    public Task Use(UnitSystem units) => store.KeepSetting("units", (Units = units).ToString());
+    /// <summary>Changes the units; they hold once they are kept.</summary>
+    public async Task Use(UnitSystem units)
+    {
+        await store.KeepSetting("units", units.ToString());
+        Units = units;
+    }
 
     /// <summary>Changes the technician's name.</summary>
     public Task Sign(string author) => store.KeepSetting("author", Author = author.Trim());
