@@ -87,8 +87,20 @@ public class LearningTests
     {
         var summary = SomeVisits.Of("1", "a", "2026-01-05") with
         {
-            Booked = SomeVisits.Noon("2026-01-05"), Job = "TV-1", Phone = "555", Pattern = "underfed", Serial = "7", Label = "Parlour", Complaint = "“no heat”", StopUse = true,
-            Due = new(new(2027, 1, 5), DueFor.Return, "why"), Codes = ["E3"], ExhaustC = 155.5, OxygenPercent = 11.8, CarbonMonoxidePpm = 170, MinutesOnSite = 95.25,
+            Booked = SomeVisits.Noon("2026-01-05"),
+            Job = "TV-1",
+            Phone = "555",
+            Pattern = "underfed",
+            Serial = "7",
+            Label = "Parlour",
+            Complaint = "“no heat”",
+            StopUse = true,
+            Due = new(new(2027, 1, 5), DueFor.Return, "why"),
+            Codes = ["E3"],
+            ExhaustC = 155.5,
+            OxygenPercent = 11.8,
+            CarbonMonoxidePpm = 170,
+            MinutesOnSite = 95.25,
         };
         var text = VisitSummaryJson.Write(summary);
         var back = VisitSummaryJson.Read(text)!;

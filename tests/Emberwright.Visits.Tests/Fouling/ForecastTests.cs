@@ -1,6 +1,6 @@
 using CsCheck;
-using Emberwright.Stove.Patterns;
 using Emberwright.Stove;
+using Emberwright.Stove.Patterns;
 using Emberwright.Visits.Fouling;
 using Xunit;
 
