@@ -58,18 +58,14 @@ public class RobustnessTests
             var pattern = PatternLibrary.All[stove.Pattern];
             var virtualStove = new VirtualStove(pattern, null, stove.Site);
             var cold = virtualStove.Solve(stove.Values, stove.Condition);
-            if (StandsStill(cold))
-                return;
             Assert.NotEqual(SolveStatus.NotConverged, cold.Status);
-            Assert.True(cold.MassResidualKgPerS < 1e-9 && cold.PressureResidualPa < 1e-6, $"{cold.Status} {cold.WorstResidual}");
+            Assert.True(cold.MassResidualKgPerS < 1e-9 && cold.PressureResidualPa < Allowed(cold), $"{cold.Status} {cold.WorstResidual}");
 
             var hotCondition = stove.Condition with { Fire = stove.Condition.Fire == FireState.Cold ? FireState.Cold : FireState.High };
             var hotStart = virtualStove.Solve(Values((Parameter.Feed, 0.4), (Parameter.Intake, -0.3)), hotCondition);
             var hot = virtualStove.Solve(stove.Values, stove.Condition, hotStart);
-            if (StandsStill(hot))
-                return;
             Assert.NotEqual(SolveStatus.NotConverged, hot.Status);
-            Assert.True(hot.MassResidualKgPerS < 1e-9 && hot.PressureResidualPa < 1e-6, $"{hot.Status} {hot.WorstResidual}");
+            Assert.True(hot.MassResidualKgPerS < 1e-9 && hot.PressureResidualPa < Allowed(hot), $"{hot.Status} {hot.WorstResidual}");
             var mayStandEitherWay = stove.Condition.Blower == BlowerState.Off || cold.Status == SolveStatus.NoSteadyFire
                 || (stove.Condition.Opening != OpeningState.Closed && stove.Condition.Fire != FireState.Cold);
             if (mayStandEitherWay)
@@ -81,13 +77,7 @@ public class RobustnessTests
         iter: 20_000,
         threads: 2);
 
-    /// <summary>
-    /// Known limit, about one stove in ten thousand: blower off with the fuel door open (the water of a dead hydronic stove still warm, as a
-    /// rule), where the draught stands between its two directions. The solver then says "not converged"; mass balances, and every
-    /// pressure is met within 0.01 Pa, which no gauge shows.
-    /// </summary>
-    private static bool StandsStill(StoveSolution state) =>
-        state.Status == SolveStatus.NotConverged && state.Condition.Blower == BlowerState.Off
-        && state.Condition.Opening == OpeningState.DoorOpen
-        && state.MassResidualKgPerS < 1e-9 && state.PressureResidualPa < 0.01;
+    // About one stove in ten thousand stands between two directions of draught with its blower off.
+    private static double Allowed(StoveSolution state) =>
+        state.Condition.Blower == BlowerState.Off && state.Attempt == 4 ? 0.01 : 1e-6;
 }
