@@ -108,7 +108,8 @@ public sealed record HeatSide(
     public static HeatSide ToAir(double conductanceWPerK, RoomAirBlower blower, double radiantShare, Origin origin) => new(
         conductanceWPerK,
         blower.Run(1).FlowM3PerS * AirHeatCapacity * Atmosphere.DensityKgPerM3(Atmosphere.PressurePa(0), 273.15 + ReferenceDay.RoomC),
-        radiantShare, origin) { RoomAir = blower };
+        radiantShare, origin)
+    { RoomAir = blower };
 }
 
 /// <summary>The fuel of a pattern.</summary>

@@ -5,7 +5,8 @@ internal static class UsualTraps
 {
     public static AshTrap Pot(string reach) => new(
         "pot-holes", "burn pot's holes and the air box under it", "bottom and sides of the pot", Area.BurnPot, reach, ["burn-pot"], false,
-        Origin.Typical) { Link = "burn-pot" };
+        Origin.Typical)
+    { Link = "burn-pot" };
 
     public static AshTrap Wheel { get; } = new(
         "wheel", "blades and housing of the combustion blower", "behind the motor plate", Area.CombustionBlower,
@@ -14,11 +15,13 @@ internal static class UsualTraps
 
     public static AshTrap Tee(string where) => new(
         "tee", "clean-out tee", where, Area.Vent, "last of all, after sweeping from above: cap off, empty, cap back with its seal", ["tee-cap"],
-        true, Origin.Typical) { Link = "vent" };
+        true, Origin.Typical)
+    { Link = "vent" };
 
     public static AshTrap Horizontal(string where) => new(
         "vent-horizontal", "horizontal part of the vent", where, Area.Vent, "brush through from the tee or the terminal; ash lies along its bottom",
-        ["tee-cap"], true, Origin.Typical) { Link = "vent" };
+        ["tee-cap"], true, Origin.Typical)
+    { Link = "vent" };
 
     public static AshTrap Lint { get; } = new(
         "lint", "lint and hair in the room-air blower", "inlet and wheel; dust, not ash", Area.RoomAirBlower,
