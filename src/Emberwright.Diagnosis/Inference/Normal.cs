@@ -11,7 +11,7 @@ using MathNet.Numerics;
 namespace Emberwright.Diagnosis.Inference;
 
 /// <summary>The standard normal distribution, accurate in the far tail where probits of clear-cut observations live.</summary>
-internal static class Normal
+public static class Normal
 {
     private const double LnSqrt2Pi = 0.91893853320467274178;
 

@@ -7,7 +7,7 @@
 // Assumptions: as in Growth and FuelUse; x₀ normal, cut off at 0.
 // Source:      law of total probability over the growth's grid.
 // Worked:      g known as 0.25/t, x₀ = 0, L = 0.5, t = 0: passed at 2 t and not before.
-using MathNet.Numerics;
+using Emberwright.Diagnosis.Inference;
 
 namespace Emberwright.Visits.Fouling;
 
@@ -54,7 +54,7 @@ public sealed record AreaForecast(Growth Growth, Deposit Today, double Limit, st
             var room = x - Start(level);
             sum += room <= 0 ? 1
                 : tonnes <= 0 ? 0
-                : 1 - Growth.Mean(g => Below(Math.Log(room / (g * tonnes)) / Math.Max(spread, 1e-6)));
+                : 1 - Growth.Mean(g => Normal.Below(Math.Log(room / (g * tonnes)) / Math.Max(spread, 1e-6)));
         }
 
         return Math.Clamp(sum / Levels.Length, 0, 1);
@@ -91,11 +91,7 @@ public sealed record AreaForecast(Growth Growth, Deposit Today, double Limit, st
     // A quantile of today's normal, cut off at nought.
     private double Start(double level)
     {
-        var cut = Below(-Today.Mean / Today.Sd);
-        return Math.Max(0, Today.Mean + Today.Sd * Quantile(cut + level * (1 - cut)));
+        var cut = Normal.Below(-Today.Mean / Today.Sd);
+        return Math.Max(0, Today.Mean + Today.Sd * Normal.Quantile(cut + level * (1 - cut)));
     }
-
-    private static double Below(double z) => 0.5 * SpecialFunctions.Erfc(-z / Math.Sqrt(2));
-
-    private static double Quantile(double p) => -Math.Sqrt(2) * SpecialFunctions.ErfcInv(2 * p);
 }
