@@ -27,16 +27,6 @@ internal sealed class Examination(HiddenStove stove)
 
     private static readonly IReadOnlyList<string> Stops = [Complaints.Dead, Complaints.NoFeed, Complaints.NoLight, Complaints.StopsProving, Complaints.AutomaticOnly];
 
-    private static readonly Dictionary<BurnOutcome, string> Word = new()
-    {
-        [BurnOutcome.Dead] = Complaints.Dead,
-        [BurnOutcome.NeverStarts] = Complaints.AutomaticOnly,
-        [BurnOutcome.NoFeed] = Complaints.NoFeed,
-        [BurnOutcome.NeverLights] = Complaints.NoLight,
-        [BurnOutcome.LightsThenStops] = Complaints.StopsProving,
-        [BurnOutcome.StopsLater] = Complaints.StopsLater,
-    };
-
     private readonly ElectricalReadings _circuit = new(stove.Case.Pattern.Wiring, Meter.Ordinary);
 
     /// <summary>True when a fire can be had for readings on it.</summary>
@@ -52,12 +42,12 @@ internal sealed class Examination(HiddenStove stove)
         var sign = stove.Catalogue.Sign(Complaints.Sign)!;
         var chance = stove.Always("complaint");
         var outcome = stove.Course.Outcome;
-        if (outcome != BurnOutcome.Runs && chance.Happens(AsItWas) && sign.Outcomes.Any(o => o.Id == Word[outcome])) return Word[outcome];
+        if (outcome != BurnOutcome.Runs && chance.Happens(AsItWas) && sign.Outcomes.Any(o => o.Id == SequenceSymptoms.Word[outcome])) return SequenceSymptoms.Word[outcome];
         var raw = stove.Faults.Select(f => FaultList.On(stove.Case.Pattern.Id).First(r => r.Id == f.Id)).ToArray();
         var odds = SignOdds.Stated(sign, raw, stove.Unlisted, stove.Always("complaint odds"), stove.Mismatch);
         if (outcome == BurnOutcome.Runs && !stove.Discrete.Any(StopsUnreached))
             for (var o = 0; o < odds.Length; o++)
-                if (Word.ContainsValue(sign.Outcomes[o].Id)) odds[o] *= 0.1;
+                if (SequenceSymptoms.Word.Values.Contains(sign.Outcomes[o].Id)) odds[o] *= 0.1;
         return sign.Outcomes[chance.Pick(odds)].Id;
     }
 

@@ -22,16 +22,6 @@ internal sealed class PracticeAnswers(PracticeStove stove)
 {
     private const double StopsAnyway = 0.5;
 
-    private static readonly Dictionary<BurnOutcome, string> Word = new()
-    {
-        [BurnOutcome.Dead] = Complaints.Dead,
-        [BurnOutcome.NeverStarts] = Complaints.AutomaticOnly,
-        [BurnOutcome.NoFeed] = Complaints.NoFeed,
-        [BurnOutcome.NeverLights] = Complaints.NoLight,
-        [BurnOutcome.LightsThenStops] = Complaints.StopsProving,
-        [BurnOutcome.StopsLater] = Complaints.StopsLater,
-    };
-
     private readonly ElectricalReadings _circuit = new(stove.Case.Pattern.Wiring, Meter.Ordinary);
 
     /// <summary>True when a fire can be had for readings on it.</summary>
@@ -41,13 +31,13 @@ internal sealed class PracticeAnswers(PracticeStove stove)
     public string? Complaint()
     {
         var chance = stove.Now("complaint");
-        if (stove.Course != BurnOutcome.Runs && chance.Happens(stove.Level.Telling())) return Word[stove.Course];
+        if (stove.Course != BurnOutcome.Runs && chance.Happens(stove.Level.Telling())) return SequenceSymptoms.Word[stove.Course];
         var sign = stove.Catalogue.Sign(Complaints.Sign)!;
         var odds = Stated(sign, stove.Faults);
         for (var o = 0; o < odds.Length; o++)
         {
             if (sign.Outcomes[o].Id is Complaints.Due or Complaints.CoAlarm or Complaints.HopperSmoke) odds[o] = 0;
-            if (stove.Course == BurnOutcome.Runs && !stove.Discrete.Any(StopsUnreached) && Word.ContainsValue(sign.Outcomes[o].Id)) odds[o] = 0;
+            if (stove.Course == BurnOutcome.Runs && !stove.Discrete.Any(StopsUnreached) && SequenceSymptoms.Word.Values.Contains(sign.Outcomes[o].Id)) odds[o] = 0;
         }
 
         return odds.Sum() < 1e-6 ? null : sign.Outcomes[chance.Pick(odds)].Id;
@@ -156,5 +146,5 @@ internal sealed class PracticeAnswers(PracticeStove stove)
 
     // What the sequence does not reach (an empty hopper, an ashed-up passage) stops the stove when its complaints say so.
     private static bool StopsUnreached(Fault fault) => !BurnOdds.Reaches(fault)
-        && fault.Symptoms.Where(s => s.Sign == Complaints.Sign && Word.ContainsValue(s.Outcome) && s.Outcome != Complaints.StopsLater).Sum(s => s.Probability) >= StopsAnyway;
+        && fault.Symptoms.Where(s => s.Sign == Complaints.Sign && SequenceSymptoms.Word.Values.Contains(s.Outcome) && s.Outcome != Complaints.StopsLater).Sum(s => s.Probability) >= StopsAnyway;
 }

@@ -83,7 +83,8 @@ internal static class SequenceSymptoms
         return ((1 - runs) / all, runs * (complains + CallsAnyway) / all);
     }
 
-    private static readonly Dictionary<BurnOutcome, string> Word = new()
+    /// <summary>What the customer says of each way a start ends; a stove that runs has none.</summary>
+    internal static IReadOnlyDictionary<BurnOutcome, string> Word { get; } = new Dictionary<BurnOutcome, string>
     {
         [BurnOutcome.Dead] = Complaints.Dead,
         [BurnOutcome.NeverStarts] = Complaints.AutomaticOnly,
