@@ -5,15 +5,14 @@
 //  3. Should 2 fail: damped nesting (flows to rest at each temperature, temperatures half-way), then 2 again.
 //  4. Should that fail: the fire's heat switched on in steps, each by 3, temperatures a quarter-way at the end, then 2 again.
 //  5. Should that fail: from the clean stove to this one, its restrictions and leaks put in step by step, each by 2.
+//  6. Should that fail without a fire: the path of states from a pulled terminal to its own pressure, see DraughtPath.
 //     Otherwise "not converged".
 // Converged means every mass residual below 1e-9 kg/s, every pressure residual below 1e-7 Pa, heat within 1e-6 W.
-// Where the draught stands between its two directions (blower off) way 5 may end a little off without a fire; mass as before, pressure within
-// 0.01 Pa and heat within 1 W then also count, which no instrument shows.
 // Source: Todini & Pilati (1988), A gradient algorithm for the analysis of pipe networks; Dennis & Schnabel (1983), ch. 6.
 namespace Emberwright.Stove.Air;
 
 /// <summary>How one solve went.</summary>
-internal readonly record struct SolveTrace(bool Converged, int Iterations, int Attempt, double MassKgPerS, double PressurePa, int WorstRow, bool StandsStill);
+internal readonly record struct SolveTrace(bool Converged, int Iterations, int Attempt, double MassKgPerS, double PressurePa, int WorstRow);
 
 internal static class CoupledSolver
 {
@@ -21,11 +20,6 @@ internal static class CoupledSolver
     public const double PressureTolerance = 1e-7;
     public const double HeatTolerance = 1e-6;
     public const double ShareTolerance = 1e-11;
-
-    // Where the draught stands between its two directions, the last attempt may end a little off; no instrument shows as little.
-    private const double StillPressure = 0.01;
-    private const double StillHeat = 1;
-    private const double StillShare = 1e-6;
 
     private const int MostUnknowns = 64;
     private const int MostLinks = 32;
@@ -88,7 +82,17 @@ internal static class CoupledSolver
         }
 
         trace = Polish(s, at, z, points, ref iterations, 4);
-        return trace with { Converged = trace.Converged || (!s.IsBurning && trace.StandsStill) };
+        return trace.Converged || s.IsBurning || s.Regulation is not null ? trace : FollowDraught(s, at, z, points, trace, ref iterations);
+    }
+
+    private static SolveTrace FollowDraught(Scenario s, in UnknownLayout at, Span<double> z, Span<LinkPoint> points, SolveTrace before, ref int iterations)
+    {
+        var beginning = DraughtPath.Beginning(s);
+        Start(beginning, at, z);
+        Interleave(beginning, at, z, points, 40, 1, ref iterations);
+        return Polish(beginning, at, z, points, ref iterations, 5).Converged && DraughtPath.Follow(s, at, z, points, ref iterations)
+            ? Polish(s, at, z, points, ref iterations, 5)
+            : before;
     }
 
     /// <summary>The start Newton's method gets, scaled, for comparing other methods from the same place.</summary>
@@ -158,8 +162,7 @@ internal static class CoupledSolver
         }
 
         var converged = mass < MassTolerance && pressure < PressureTolerance && heat < HeatTolerance && share < ShareTolerance;
-        var still = mass < MassTolerance && pressure < StillPressure && heat < StillHeat && share < StillShare;
-        return new SolveTrace(converged, iterations, attempt, mass, pressure, row, still);
+        return new SolveTrace(converged, iterations, attempt, mass, pressure, row);
     }
 
     private static double Larger(double a, double b) => b > a || double.IsNaN(b) ? b : a;

@@ -59,13 +59,13 @@ public class RobustnessTests
             var virtualStove = new VirtualStove(pattern, null, stove.Site);
             var cold = virtualStove.Solve(stove.Values, stove.Condition);
             Assert.NotEqual(SolveStatus.NotConverged, cold.Status);
-            Assert.True(cold.MassResidualKgPerS < 1e-9 && cold.PressureResidualPa < Allowed(cold), $"{cold.Status} {cold.WorstResidual}");
+            Assert.True(cold.MassResidualKgPerS < 1e-9 && cold.PressureResidualPa < 1e-6, $"{cold.Status} {cold.WorstResidual}");
 
             var hotCondition = stove.Condition with { Fire = stove.Condition.Fire == FireState.Cold ? FireState.Cold : FireState.High };
             var hotStart = virtualStove.Solve(Values((Parameter.Feed, 0.4), (Parameter.Intake, -0.3)), hotCondition);
             var hot = virtualStove.Solve(stove.Values, stove.Condition, hotStart);
             Assert.NotEqual(SolveStatus.NotConverged, hot.Status);
-            Assert.True(hot.MassResidualKgPerS < 1e-9 && hot.PressureResidualPa < Allowed(hot), $"{hot.Status} {hot.WorstResidual}");
+            Assert.True(hot.MassResidualKgPerS < 1e-9 && hot.PressureResidualPa < 1e-6, $"{hot.Status} {hot.WorstResidual}");
             var mayStandEitherWay = stove.Condition.Blower == BlowerState.Off || cold.Status == SolveStatus.NoSteadyFire
                 || (stove.Condition.Opening != OpeningState.Closed && stove.Condition.Fire != FireState.Cold);
             if (mayStandEitherWay)
@@ -77,7 +77,17 @@ public class RobustnessTests
         iter: 20_000,
         threads: 2);
 
-    // About one stove in ten thousand stands between two directions of draught with its blower off.
-    private static double Allowed(StoveSolution state) =>
-        state.Condition.Blower == BlowerState.Off && state.Attempt == 4 ? 0.01 : 1e-6;
+    /// <summary>The wind holds nine metres of vent nearly still: only the path from a pulled terminal leads to such a state.</summary>
+    [Fact]
+    public void A_draught_held_still_by_the_wind_is_found()
+    {
+        var site = new Site(1816, -32.664082448954275, 20, 10.16452893149879, null, new VentRun(80, 0.897017593527722, 9, 1, 0, 1), OutsideAir: false);
+        var stove = new VirtualStove(PatternLibrary.All[0], null, site);
+        var state = stove.Solve(
+            Values((Parameter.BurnPot, -3), (Parameter.Exchanger, -0.15166883306929468), (Parameter.BlowerSpeed, -0.1306115016336729), (Parameter.Feed, -0.46153846153846156),
+                (Parameter.Wind, 36.50616210741921), (Parameter.Supply, -0.19892723789534428)),
+            new Condition(FireState.Shutdown, BlowerState.On, OpeningState.DoorOpen));
+        Assert.NotEqual(SolveStatus.NotConverged, state.Status);
+        Assert.True(state.MassResidualKgPerS < 1e-9 && state.PressureResidualPa < 1e-6, state.WorstResidual);
+    }
 }
