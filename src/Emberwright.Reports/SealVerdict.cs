@@ -26,8 +26,26 @@ public sealed record SealVerdict(bool Holds, string Words, IReadOnlyList<string>
         using var document = Open(pdf);
         if (PrintedSeal.Of(document) is not { } printed)
             return new(false, "No: this PDF file carries no seal.", ["It was printed before the visit was signed, or is no report of ours. Print it again from the signed visit."]);
-        List<string> against = [], known = [$"The PDF file carries the seal {PrintedSeal.Short(printed.Hash)} of visit {printed.Visit}."];
-        if (visit.Id != printed.Visit) against.Add($"The visit file is of another visit, {visit.Id}.");
+        var (against, known) = Compare(printed, visit);
+        if (against.Count == 0 && again is not null) Pages(document, again(printed.Form), known);
+        return Verdict(against, known);
+    }
+
+    /// <summary>Compares a seal read from the code on paper.</summary>
+    /// <param name="printed">The seal.</param>
+    /// <param name="visit">The visit.</param>
+    public static SealVerdict Of(PrintedSeal printed, Visit visit)
+    {
+        ArgumentNullException.ThrowIfNull(printed);
+        ArgumentNullException.ThrowIfNull(visit);
+        var (against, known) = Compare(printed, visit);
+        return Verdict(against, known);
+    }
+
+    private static (List<string> Against, List<string> Known) Compare(PrintedSeal printed, Visit visit)
+    {
+        List<string> against = [], known = [$"The report carries the seal {PrintedSeal.Short(printed.Hash)} of visit {printed.Visit}."];
+        if (!string.Equals(visit.Id, printed.Visit, StringComparison.OrdinalIgnoreCase)) against.Add($"The visit file is of another visit, {visit.Id}.");
         if (visit.Seal is not { } seal) against.Add("The visit file is not signed: it holds no seal to compare with.");
         else
         {
@@ -38,11 +56,13 @@ public sealed record SealVerdict(bool Holds, string Words, IReadOnlyList<string>
             if (seal.Addenda.Count > 0) known.Add($"{seal.Addenda.Count} {(seal.Addenda.Count == 1 ? "entry" : "entries")} came after the signature; they are not covered and not in the report.");
         }
 
-        if (against.Count == 0 && again is not null) Pages(document, again(printed.Form), known);
-        return against.Count == 0
+        return (against, known);
+    }
+
+    private static SealVerdict Verdict(List<string> against, List<string> known) =>
+        against.Count == 0
             ? new(true, "Yes: the report and the visit file belong together, and what was signed is unchanged.", known)
             : new(false, "No: the report and the visit file do not belong together as they are.", [.. against, .. known]);
-    }
 
     // Pages differ for honest reasons too (photos or letterhead kept elsewhere, another version of the program), so this only informs.
     private static void Pages(PdfDocument document, byte[] again, List<string> known)

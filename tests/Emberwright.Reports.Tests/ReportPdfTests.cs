@@ -133,6 +133,9 @@ public class ReportPdfTests
         File.WriteAllBytes(Path.Combine(folder, "refused-letter.pdf"), ReportPdf.Render(SampleReport.Refused, PageFormat.Letter));
         File.WriteAllBytes(Path.Combine(folder, "absurd-letter.pdf"), ReportPdf.Render(AbsurdReport.Input, PageFormat.Letter));
         File.WriteAllBytes(Path.Combine(folder, "bare-a4.pdf"), ReportPdf.Render(AbsurdReport.Bare, PageFormat.A4));
+        foreach (var (name, paper) in EveryPaper.All)
+            foreach (var (format, units) in new[] { (PageFormat.Letter, UnitSystem.Us), (PageFormat.A4, UnitSystem.Si) })
+                File.WriteAllBytes(Path.Combine(folder, $"{name}-{(units == UnitSystem.Us ? "letter" : "a4")}.pdf"), paper(format, units).Pdf());
     }
 
     internal static PageFormat Paper(string name) => name == PageFormat.A4.Name ? PageFormat.A4 : PageFormat.Letter;

@@ -93,7 +93,7 @@ internal static class SampleReport
         Found = ["The gasket of the combustion blower has broken up. Exhaust comes out beside the blower while the stove runs, and carbon monoxide in the room rose to 41 ppm."],
         Did = ["Let the fire burn out, unplugged the stove, aired the room, hung a tag on the plug."],
         ShouldDo = ["Do not plug it in, and do not burn anything in it.", "Heat by other means; we come back with the part."],
-        Next = new("Thursday, 26 November 2026", "with the gasket, between 8 and 10."),
+        Next = new("Thursday, 26 November 2026", "with the gasket, between 8 and 10.") { Return = true },
         ProfileLeft = null,
         Seal = null,
         Signatures = [new("Ines Calloway", "technician", At), new("Odalys Brandreth", "customer", null, Absent: true)],

@@ -4,13 +4,14 @@ using Emberwright.Diagnosis;
 using Emberwright.Reports.Pages;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
+using Emberwright.Stove.Quantities;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Reports.FromVisit;
 
 /// <summary>What the customer's page says of a visit: may the stove be used, what was found, done, and is to be done.</summary>
-internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, Func<string, ImmutableArray<byte>> pictureOf)
+internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, UnitSystem units, Func<string, ImmutableArray<byte>> pictureOf)
 {
     // From here a cause is said as found; below, the page says that it is not certain. Our own choice.
     private const double Likely = 0.5;
@@ -40,6 +41,7 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, Func<string, I
     {
         get
         {
+            if (visit.Call?.VisitKind is VisitKind.Inspection or VisitKind.Commissioning && VisitRecords.InSentences(visit, units) is { Length: > 0 } installed) yield return installed;
             foreach (var complaint in visit.Of<ComplaintBody>()) yield return $"You told us: “{complaint.Body.Words}”";
             if (beliefs is null) yield break;
             var blocked = beliefs.Areas.Select(a => (a.Parameter, Words: PlainWords.Blocked(a))).Where(a => a.Words is not null).ToArray();
@@ -99,8 +101,9 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, Func<string, I
         }
     }
 
-    public NextDue? Next => visit.Of<DueBody>().LastOrDefault()?.Body is { } due
-        ? new(due.On.ToString("d MMMM yyyy", CultureInfo.InvariantCulture), string.Join(' ', new[] { Purpose(due.For), due.Basis is null ? "" : PlainWords.Sentence(ObservableName.Capital(due.Basis)) }.Where(w => w.Length > 0)))
+    // A stove taken out of use has no next service.
+    public NextDue? Next => visit.Of<DueBody>().LastOrDefault()?.Body is { } due && (due.For != DueFor.Service || visit.Call?.VisitKind != VisitKind.Decommissioning)
+        ? new(due.On.ToString("d MMMM yyyy", CultureInfo.InvariantCulture), string.Join(' ', new[] { Purpose(due.For), due.Basis is null ? "" : PlainWords.Sentence($"Reckoned from {PlainWords.Lower(due.Basis)}") }.Where(w => w.Length > 0))) { Return = due.For != DueFor.Service }
         : null;
 
     public IEnumerable<Signed> Signatures

@@ -17,15 +17,27 @@ internal static class FigureRows
     private const int MostSuspects = 4;
     private const int MostReasons = 2;
 
+    // What moves the odds by less says nothing to a reader; our own choice.
+    private const double Telling = 1.1;
+
     public static IEnumerable<ReadingRow> Readings(Visit visit, Beliefs? beliefs) =>
         visit.Readings.GroupBy(r => r.Body.Observable).Select(same => Row(visit, beliefs, same.Key, [.. same]));
 
-    public static IEnumerable<SuspectRow> Suspects(Beliefs? beliefs, bool worked) =>
+    public static IEnumerable<SuspectRow> Suspects(Visit visit, Beliefs? beliefs, UnitSystem units) =>
         from suspect in (beliefs?.Suspects ?? []).Where(s => s.AsFound >= Listed).OrderByDescending(s => s.AsFound).Take(MostSuspects)
         select new SuspectRow(
-            suspect.Name, suspect.AsFound,
-            [.. suspect.Because.Take(MostReasons).Select(b => $"{b.Words}: odds × {Factor(b.Factor)}.")],
-            worked ? suspect.Probability : null);
+            ObservableName.Capital(suspect.Name), suspect.AsFound,
+            [.. suspect.Because.Where(b => b.Factor is > Telling or < 1 / Telling).Take(MostReasons).Select(b => $"{Reason(visit, beliefs!, b, units)}: odds × {Factor(b.Factor)}.")],
+            visit.Epoch > 0 ? suspect.Probability : null);
+
+    // A reading in the report's own units; whatever else speaks for or against as diagnosis says it.
+    private static string Reason(Visit visit, Beliefs beliefs, Because because, UnitSystem units)
+    {
+        if (visit.Readings.FirstOrDefault(r => r.Id == because.Evidence) is not { } reading) return ObservableName.Capital(because.Words.TrimEnd('.'));
+        string Value(double si) => QuantityFormat.Format(si, reading.Body.Measure, units, reading.Body.Measure == Measure.Pressure ? 1 : null, reading.Body.Measure == Measure.Pressure);
+        var said = $"{ObservableName.Of(reading.Body.Observable)}, {ConditionText.Say(reading.Body.Condition)}, {Value(reading.Body.Si)}";
+        return beliefs.Bands.FirstOrDefault(b => b.Observable == reading.Body.Observable) is { } band ? $"{said} where {Value(band.Low)} to {Value(band.High)} is healthy" : said;
+    }
 
     public static IEnumerable<string> Notes(Beliefs? beliefs)
     {

@@ -22,17 +22,16 @@ internal static class KindWords
         VisitKind.Service => "What we found",
         VisitKind.Breakdown => "What was wrong",
         VisitKind.Inspection => "What we saw and measured",
-        VisitKind.Commissioning => "How it is installed",
-        VisitKind.Warranty => "What failed",
-        VisitKind.Decommissioning => "Why it is out of use",
+        VisitKind.Commissioning => "How it stands",
+        VisitKind.Warranty => "What was wrong",
+        VisitKind.Decommissioning => "How we found it",
     };
 
     /// <summary>Over what was done.</summary>
     public static string Did(VisitKind kind) => kind switch
     {
-        VisitKind.Inspection => "What this page is",
-        VisitKind.Commissioning => "What we proved",
-        VisitKind.Warranty => "What was replaced",
+        VisitKind.Inspection => "What we did, and what this page is",
+        VisitKind.Commissioning => "What we did and proved",
         _ => "What we did",
     };
 

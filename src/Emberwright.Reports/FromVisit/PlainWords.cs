@@ -52,7 +52,7 @@ internal static class PlainWords
         foreach (var action in actions.Where(a => !Cleaned.ContainsKey(a)))
         {
             var cure = CatalogueWords.Action(action);
-            yield return cure is { Cures.Count: 1 } && Fault(cure.Cures[0]) is { } fault ? $"Put right: {Lower(fault)}." : Sentence(CatalogueWords.ActionName(action));
+            yield return cure is { Cures.Count: 1 } && Fault(cure.Cures[0]) is { } fault ? $"Put right: {Lower(fault)}." : Sentence(Capital(CatalogueWords.ActionName(action)));
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Emberwright.Reports.Pages;
+using Emberwright.Stove.Quantities;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
 
@@ -9,12 +10,12 @@ namespace Emberwright.Reports.FromVisit;
 /// <summary>What a kind of visit puts on record beside its readings: identity, installation, the stove's own memory, warranty, consents.</summary>
 internal static class VisitRecords
 {
-    public static IEnumerable<RecordBlock> Of(Visit visit, VisitKind kind)
+    public static IEnumerable<RecordBlock> Of(Visit visit, VisitKind kind, UnitSystem units)
     {
         IEnumerable<RecordBlock> all = kind switch
         {
-            VisitKind.Inspection => [Identity(visit), Installation(visit), Seen(visit), Own(visit)],
-            VisitKind.Commissioning => [Identity(visit), Installation(visit), HandedOver(visit)],
+            VisitKind.Inspection => [Identity(visit), Installation(visit, units), Seen(visit), Own(visit)],
+            VisitKind.Commissioning => [Identity(visit), Installation(visit, units), HandedOver(visit)],
             VisitKind.Warranty => [Identity(visit), Claim(visit), Own(visit)],
             VisitKind.Decommissioning => [Identity(visit), TakenOut(visit)],
             _ => [Own(visit), Seen(visit)],
@@ -28,16 +29,21 @@ internal static class VisitRecords
         ("rating label", visit.Appliance?.Label),
         ("age", visit.Past?.AgeYears is { } years ? $"{years.ToString("0.#", CultureInfo.InvariantCulture)} years" : null)));
 
-    private static RecordBlock Installation(Visit visit)
+    private static RecordBlock Installation(Visit visit, UnitSystem units)
     {
         var vent = visit.Site?.Vent;
         return new("The installation", Rows(
-            ("vent", vent is null ? null : string.Join(", ", new[] { vent.Diameter?.ToString(), vent.Vertical is { } up ? $"{up} up" : null, vent.Horizontal is { } across ? $"{across} across" : null, vent.Lining, vent.Terminal?.Replace('-', ' ') }.Where(w => w is not null))),
+            ("vent", vent is null ? null : SiteLine.Vent(vent, units)),
             ("class of vent, joints", Observed(visit, "vent-class")),
             ("clearances to combustibles", Observed(visit, "clearances")),
             ("combustion air", visit.Site?.OutsideAir switch { true => "from outdoors through a kit", false => "from the room", null => null }),
             ("house", visit.Site?.House)));
     }
+
+    /// <summary>How it is installed, for the customer's page; empty when nothing of it was looked at.</summary>
+    public static string InSentences(Visit visit, UnitSystem units) => Observed(visit, "clearances") is null && Observed(visit, "vent-class") is null
+        ? ""
+        : string.Join(' ', Installation(visit, units).Rows.Select(r => PlainWords.Sentence($"{ObservableName.Capital(r.Name)}: {r.Words}")));
 
     private static RecordBlock Seen(Visit visit) => new("What was seen", [.. visit.Of<ObservationBody>()
         .Where(o => o.Body.Sign is not ("clearances" or "vent-class"))

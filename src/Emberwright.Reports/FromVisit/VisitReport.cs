@@ -35,7 +35,7 @@ public static class VisitReport
         var predicted = visit.Seal is { } sealedThen ? SealedBeliefs.Predicted(sealedThen.Body.Figures) : Prediction.Of(visit, beliefs);
         var kind = visit.Call?.VisitKind ?? VisitKind.Service;
         var review = SignOff.Review(visit, kind, beliefs?.Comparisons, beliefs?.Stops);
-        var customer = new CustomerPage(visit, beliefs, pictureOf);
+        var customer = new CustomerPage(visit, beliefs, units, pictureOf);
         var shownFirst = MostRead(visit, Phase.AsFound, null);
         return new ReportInput
         {
@@ -55,10 +55,10 @@ public static class VisitReport
             Handed = [.. visit.Of<HandoverBody>().SelectMany(h => h.Body.Shown).Distinct().Select(ObservableName.Capital)],
             Next = customer.Next,
             Signatures = [.. customer.Signatures],
-            Site = [.. SiteLines(visit)],
+            Site = [.. SiteLine.Of(visit, units)],
             Notice = NoticeOf(visit),
             FlueGas = [.. FlueGasOfVisit.Rows(flue, units == UnitSystem.Us)],
-            Records = [.. VisitRecords.Of(visit, kind)],
+            Records = [.. VisitRecords.Of(visit, kind, units)],
             Trends = [.. VisitTrends.Of(visit, beliefs)],
             Pattern = PatternOf(visit),
             Panels = PatternOf(visit) is { } pattern ? [.. CardedAnatomy.Of(pattern, StoveWords.Card(visit)).Panels] : [],
@@ -68,7 +68,7 @@ public static class VisitReport
             Circuits = VisitWiring.Of(visit),
             Areas = [.. AreaChanges.Of(beliefs, visit.Epoch > 0)],
             Readings = [.. FigureRows.Readings(visit, beliefs)],
-            Suspects = [.. FigureRows.Suspects(beliefs, visit.Epoch > 0)],
+            Suspects = [.. FigureRows.Suspects(visit, beliefs, units)],
             SuspectNotes = [.. FigureRows.Notes(beliefs)],
             Proofs = [.. visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => FigureRows.Proof(same.Last().Body))],
             Instruments = [.. visit.Of<InstrumentBody>().GroupBy(i => i.Body.Name, StringComparer.OrdinalIgnoreCase).Select(same => FigureRows.Instrument(same.Last().Body, visit.Day))],
@@ -111,28 +111,6 @@ public static class VisitReport
     {
         var line = StoveWords.Name(visit);
         return visit.Appliance?.Serial is { } serial ? $"{line}, serial {serial}" : line;
-    }
-
-    private static IEnumerable<string> SiteLines(Visit visit)
-    {
-        if (visit.Site is not { } site) yield break;
-        var facts = new List<string>();
-        if (site.Altitude is { } altitude) facts.Add($"{altitude} above sea level");
-        if (site.Outdoor is { } outdoor) facts.Add($"outdoors {outdoor}");
-        if (site.Room is { } room) facts.Add($"room {room}");
-        if (site.Wind is { } wind) facts.Add($"wind {wind}");
-        if (site.Supply is { } supply) facts.Add($"supply {supply}");
-        if (facts.Count > 0) yield return ObservableName.Capital(string.Join("; ", facts)) + ".";
-        if (site.Vent is { } vent)
-        {
-            var run = new List<string>();
-            if (vent.Diameter is { } diameter) run.Add($"{diameter}");
-            if (vent.Vertical is { } up) run.Add($"{up} up");
-            if (vent.Horizontal is { } along) run.Add($"{along} across");
-            if (vent.Lining is { } lining) run.Add(lining);
-            if (vent.Terminal is { } terminal) run.Add(terminal.Replace('-', ' '));
-            yield return $"Vent: {string.Join(", ", run)}.";
-        }
     }
 
     // The wanted condition if it was read; else the one with most pressures; on equal terms fan only, which every stove can show.

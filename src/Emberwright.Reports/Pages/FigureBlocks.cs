@@ -10,7 +10,7 @@ internal static class FigureBlocks
     public static List<Strip> Areas(ReportInput input, double half, FigureType type)
     {
         if (input.Areas.IsEmpty) return [];
-        double limitX = half * 0.41, foundX = half * 0.44, leftX = half * 0.735;
+        double limitX = half * 0.375, foundX = half * 0.39, leftX = half * 0.71;
         List<Strip> strips =
         [
             type.Heading("How blocked, with nine chances in ten", half),
@@ -18,7 +18,7 @@ internal static class FigureBlocks
         ];
         foreach (var area in input.Areas)
         {
-            var lines = Words.Wrap(area.Name, limitX - 22, type.Text);
+            var lines = Words.Wrap(area.Name, limitX - 20, type.Text);
             var shapes = Ruled(half, lines, type.Text, type);
             if (area.Limit is { } limit) shapes.Add(new Text(new(limitX, type.Baseline), Percent(limit), type.Fine, Anchor.End));
             Say(shapes, foundX, area.Before, RestrictionPicture.IsPast(area), type);

@@ -13,6 +13,7 @@ internal static class FiguresPage
 {
     private const double Gutter = 22;
     private const double CircuitScale = 0.6;
+    private const string CircuitKey = "Down: the way of the current. Right: volts. Diamond: not as expected. A step of the whole supply is where the circuit is open.";
 
     public static void Put(Flow flow, ReportInput input, ReportPictures pictures, PageFormat format, FigureType type, bool split = false)
     {
@@ -37,7 +38,7 @@ internal static class FiguresPage
         }
 
         Profiles(flow, input, pictures, measure, half, type, beside ? areas : []);
-        Circuits(flow, pictures, measure, half, type);
+        if (pictures.Circuits.Length > 1) Circuits(flow, pictures, measure, half, type);
         if (split)
         {
             flow.NewPage();
@@ -49,6 +50,7 @@ internal static class FiguresPage
         flow.Space(6);
         Columns(flow, half,
         [
+            .. pictures.Circuits.Length == 1 ? [Circuit(pictures.Circuits[0], half, type)] : Array.Empty<IReadOnlyList<Strip>>(),
             beside ? [] : areas,
             FigureBlocks.Suspects(input, half, type),
             FigureBlocks.Proofs(input, half, type),
@@ -87,24 +89,26 @@ internal static class FiguresPage
 
     private static void Circuits(Flow flow, ReportPictures pictures, double measure, double half, FigureType type)
     {
-        if (pictures.Circuits.IsEmpty) return;
         flow.Space(6);
-        flow.PutSideBySide([.. pictures.Circuits.Select((scene, i) => (i * (half + Gutter), (IReadOnlyList<Strip>)
-        [
-            type.Heading(scene.Title, half),
-            Print.Picture(scene, half, CircuitScale),
-        ]))]);
-        flow.Put([.. Print.Paragraph("Down: the way of the current. Right: volts. Diamond: not as expected. A step of the whole supply is where the circuit is open.", measure, type.Fine)]);
+        flow.PutSideBySide([.. pictures.Circuits.Select((scene, i) => (i * (half + Gutter), (IReadOnlyList<Strip>)[type.Heading(scene.Title, half), Print.Picture(scene, half, CircuitScale)]))]);
+        flow.Put([.. Print.Paragraph(CircuitKey, measure, type.Fine)]);
     }
+
+    // A lone circuit stands in a column, with what follows beside it.
+    private static IReadOnlyList<Strip> Circuit(Scene scene, double half, FigureType type) =>
+        [type.Heading(scene.Title, half), Print.Picture(scene, half, CircuitScale), .. FigureBlocks.Tight(CircuitKey, half, 0, type)];
 
     // Where an earlier visit is known: how each stands to then.
     private static void Trends(Flow flow, ReportInput input, double half, FigureType type)
     {
-        for (var i = 0; i < input.Trends.Length; i += 2)
+        // Three beside each other, four in two rows of two.
+        var across = input.Trends.Length == 3 ? 3 : 2;
+        var width = (2 * half + Gutter - (across - 1) * Gutter) / across;
+        for (var i = 0; i < input.Trends.Length; i += across)
         {
             flow.Space(6);
-            flow.PutSideBySide([.. input.Trends.Skip(i).Take(2).Select((t, c) => (c * (half + Gutter), (IReadOnlyList<Strip>)
-                [type.Heading($"{t.Name}, {MeasureUnits.Shown(t.Measure, input.Units).Unit.Symbol}", half), Print.Picture(TrendPicture.Draw(t, input.Units, half / 0.85, $"trend-{i + c + 1}"), half, 0.85)]))]);
+            flow.PutSideBySide([.. input.Trends.Skip(i).Take(across).Select((t, c) => (c * (width + Gutter), (IReadOnlyList<Strip>)
+                [type.Heading($"{t.Name}, {MeasureUnits.Shown(t.Measure, input.Units).Unit.Symbol}", width), Print.Picture(TrendPicture.Draw(t, input.Units, width / 0.85, $"trend-{i + c + 1}"), width, 0.85)]))]);
         }
 
         if (input.Trends.Length > 0) flow.Put([.. FigureBlocks.Tight("Over the visits. Hollow: as found. Full: as left. Band: healthy today.", half * 2, 0, type)]);
@@ -145,8 +149,8 @@ internal static class FiguresPage
         yield return new Strip(4, [new Line(new(0, 0.5), new(measure, 0.5), Print.Rule)], true);
         if (ReportPages.SealOf(input, null) is { } printed)
         {
-            const double side = 62;
-            var beside = Words.Wrap($"Sealed journal, SHA-256 {Spaced(printed.Hash)}. The code says the same: whoever has the visit file checks it with no network, by the app or by “emberwright verify”.", measure - side - 12, type.Foot);
+            const double side = 84;
+            var beside = Words.Wrap($"Sealed journal, SHA-256 {Spaced(printed.Hash)}. The code says the same: whoever has the visit file checks it with no network, by “emberwright verify”.", measure - side - 12, type.Foot);
             yield return new Strip(side + 2,
             [
                 .. SealCode.Draw(printed.CodeText, new(-3, 0), side),

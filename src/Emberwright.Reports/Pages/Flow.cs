@@ -66,7 +66,7 @@ internal sealed class Flow
     /// <param name="rows">Its rows.</param>
     public void PutTable(IReadOnlyList<Strip> head, IReadOnlyList<Strip> rows)
     {
-        if (head.Sum(s => s.Height) + FirstHeight([.. rows.Take(4)]) > Left) NewPage();
+        if (head.Sum(s => s.Height) + FirstHeight(rows, 0) > Left) NewPage();
         Put(head);
         for (var i = 0; i < rows.Count; i++)
         {
@@ -93,7 +93,7 @@ internal sealed class Flow
     {
         var tallest = columns.Max(c => c.Strips.Sum(s => s.Height));
         var whole = _format.Bottom - _format.Top;
-        var first = columns.Max(c => FirstHeight(c.Strips));
+        var first = columns.Max(c => FirstHeight(c.Strips, 0));
         if (together ? tallest > Left && tallest <= whole : first > Left && first <= whole) NewPage();
         var next = new int[columns.Length];
         while (true)
@@ -119,13 +119,14 @@ internal sealed class Flow
         }
     }
 
-    private static double FirstHeight(IReadOnlyList<Strip> strips)
+    // Height of a strip and of what it must not be parted from.
+    private static double FirstHeight(IReadOnlyList<Strip> strips, int at)
     {
         var height = 0.0;
-        foreach (var s in strips)
+        for (var i = at; i < strips.Count; i++)
         {
-            height += s.Height;
-            if (!s.KeepWithNext) break;
+            height += strips[i].Height;
+            if (!strips[i].KeepWithNext) break;
         }
 
         return height;
@@ -134,7 +135,7 @@ internal sealed class Flow
     // A strip fits together with what it must not be parted from.
     private bool Fits(IReadOnlyList<Strip> strips, int at, double y)
     {
-        var need = FirstHeight([.. strips.Skip(at).Take(4)]);
+        var need = FirstHeight(strips, at);
         return y + need <= _format.Bottom + 0.01 || (y <= _format.Top && need > _format.Bottom - _format.Top && y + strips[at].Height <= _format.Bottom);
     }
 }

@@ -19,12 +19,8 @@ internal static class FrontPage
         flow.Put(AnswerLine.Strips(input.Answer, measure, type));
         flow.Space(14);
         var blocks = Blocks(input, half, type);
-        for (var i = 0; i < blocks.Count; i += 2)
-        {
-            flow.PutSideBySide([(0, blocks[i]), .. i + 1 < blocks.Count ? [(half + Gutter, blocks[i + 1])] : Array.Empty<(double, IReadOnlyList<Strip>)>()]);
-            flow.Space(13);
-        }
-
+        flow.PutSideBySide((0, Stack(blocks.Where((_, i) => i % 2 == 0))), (half + Gutter, Stack(blocks.Where((_, i) => i % 2 == 1))));
+        flow.Space(13);
         Pictures(flow, input, pictures, half, type);
         Signatures(flow, input, measure, half);
     }
@@ -45,7 +41,7 @@ internal static class FrontPage
         [
             .. Lines($"{input.Heading} for", half, Print.Small),
             .. Lines(input.Customer, half, Print.SmallStrong),
-            .. Lines($"{input.Address} ·\u00A0{Print.Day(input.At).Replace(' ', '\u00A0')}", half, Print.Small),
+            .. AddressAndDay(input, half),
         ];
         if (Print.Small.Width($"{input.Heading} for ") + Print.SmallStrong.Width(input.Customer) <= half) customer.RemoveRange(0, 1);
         var joined = customer[0].Item2 == Print.SmallStrong;
@@ -57,8 +53,19 @@ internal static class FrontPage
         flow.Put(new Strip(height + 13, shapes.ToImmutable()));
     }
 
+    // On one line where there is room, else the day on its own.
+    private static IEnumerable<(string, Lettering)> AddressAndDay(ReportInput input, double half)
+    {
+        var day = Print.Day(input.At);
+        var both = input.Address.Length > 0 ? $"{input.Address} · {day}" : day;
+        return Print.Small.Width(both) <= half ? [(both, Print.Small)] : [.. Lines(input.Address, half, Print.Small), (day, Print.Small)];
+    }
+
     private static IEnumerable<(string, Lettering)> Lines(string words, double measure, Lettering lettering) =>
         Words.Wrap(words, measure, lettering).Select(line => (line, lettering));
+
+    // Each column by itself, so that a short block leaves no hole under it.
+    private static List<Strip> Stack(IEnumerable<IReadOnlyList<Strip>> blocks) => [.. blocks.SelectMany((b, i) => i == 0 ? b : [Print.Gap(13), .. b])];
 
     private static List<IReadOnlyList<Strip>> Blocks(ReportInput input, double half, FrontType type)
     {
@@ -70,11 +77,11 @@ internal static class FrontPage
         }
 
         var no = input.Answer.Use == Use.No;
-        if (no) Block("Until then", Numbered(input.ShouldDo, half, type));
+        if (no) Block(input.Next is { Return: true } ? "Until then" : "What you must do now", Numbered(input.ShouldDo, half, type));
         Block(input.FoundTitle, Paragraphs(input.Found, half, type));
         Block(input.DidTitle, Paragraphs(input.Did, half, type));
         if (!no) Block("What you should do", Numbered(input.ShouldDo, half, type));
-        if (input.Next is { } next) Block(no ? "We come again" : "Next service", Due(next, half, type));
+        if (input.Next is { } next) Block(next.Return ? "We come again" : "Next service", Due(next, half, type));
         return blocks;
     }
 
@@ -130,7 +137,8 @@ internal static class FrontPage
 
     private static string Caption(ImmutableArray<AreaChange> areas) =>
         "Dot: after. Ring or diamond: before. Grey bar: nine chances in ten."
-        + (areas.Any(a => a.Limit is not null) ? " Upright: where the stove would stop or waste fuel." : "");
+        + (areas.Any(a => a.Limit is not null) ? " Upright: where the stove would stop or waste fuel." : "")
+        + (areas.Length > ReportPictures.Shown ? " The least blocked are left out; all stand with the figures." : "");
 
     private static void Signatures(Flow flow, ReportInput input, double measure, double half)
     {

@@ -50,7 +50,7 @@ internal static class NoticePage
         flow.PutSideBySide(
             (0, [Line(half, $"{input.Technician}, for {input.Firm.Name}")]),
             (half + 22, [Line(half, read)]));
-        flow.Put([.. Print.Paragraph(string.Join(" · ", new[] { input.Firm.Name, input.Firm.Contact }.Where(w => w.Length > 0)), measure, Print.Small)]);
+        flow.Put([.. Print.Paragraph(string.Join(" · ", new[] { input.Firm.Name, input.Firm.Contact }.Where(w => w.Length > 0)), measure, Head)]);
     }
 
     private static void Block(Flow flow, string title, ImmutableArray<string> paragraphs, double measure, Lettering lettering, bool numbered = false)

@@ -170,7 +170,11 @@ public sealed record Answer(Use Use, string Reason);
 /// <param name="From">Earliest date of an 80 % interval; null when there is none.</param>
 /// <param name="Likely">Most likely date.</param>
 /// <param name="To">Latest date of the interval.</param>
-public sealed record NextDue(string Headline, string Words = "", DateOnly? From = null, DateOnly? Likely = null, DateOnly? To = null);
+public sealed record NextDue(string Headline, string Words = "", DateOnly? From = null, DateOnly? Likely = null, DateOnly? To = null)
+{
+    /// <summary>True when we come to finish this job; false for the next ordinary service.</summary>
+    public bool Return { get; init; }
+}
 
 /// <summary>A signature.</summary>
 /// <param name="Name">Who.</param>

@@ -12,12 +12,17 @@ internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<B
     public static ReportPages Lay(ReportInput input, PageFormat format)
     {
         var pictures = ReportPictures.Draw(input);
-        var front = new FrontType(Largest(FrontType.Sizes, size =>
+        // The customer's page is one page. Where its pictures do not fit, they are left to the figures, which say the same.
+        int Front(double size, ReportPictures shown)
         {
             var trial = new Flow(format);
-            FrontPage.Put(trial, input, pictures, format, new FrontType(size));
+            FrontPage.Put(trial, input, shown, format, new FrontType(size));
             return trial.Pages.Count;
-        }));
+        }
+
+        var words = pictures with { Pair = null, Areas = null };
+        var onFront = FrontType.Sizes.Any(size => Front(size, pictures) == 1) || FrontType.Sizes.All(size => Front(size, words) > 1) ? pictures : words;
+        var front = new FrontType(Largest(FrontType.Sizes, size => Front(size, onFront)));
         // One page of figures where they fit; else what was read, then what follows from it, each with room.
         int FigurePages(double size, bool split)
         {
@@ -29,7 +34,7 @@ internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<B
         var split = FigureType.Sizes.All(size => FigurePages(size, false) > 1);
         var figures = new FigureType(Largest(FigureType.Sizes, size => FigurePages(size, split), split ? 2 : 1));
         var flow = new Flow(format);
-        FrontPage.Put(flow, input, pictures, format, front);
+        FrontPage.Put(flow, input, onFront, format, front);
         if (input.Notice is { } notice) NoticePage.Put(flow, input, notice, format);
         FiguresPage.Put(flow, input, pictures, format, figures, split);
         StovePage.Put(flow, input, format);
@@ -41,12 +46,18 @@ internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<B
         return new([.. pages], [.. flow.Bookmarks]);
     }
 
-    // The largest type that needs no more pages than wanted; when none does, a middle one, and the text runs on.
+    // The largest type that needs no more pages than wanted; when none does, the largest that needs fewest.
     private static double Largest(IReadOnlyList<double> sizes, Func<double, int> pages, int wanted = 1)
     {
+        var (best, fewest) = (sizes[0], int.MaxValue);
         foreach (var size in sizes)
-            if (pages(size) <= wanted) return size;
-        return sizes[sizes.Count / 2];
+        {
+            var needed = pages(size);
+            if (needed <= wanted) return size;
+            if (needed < fewest) (best, fewest) = (size, needed);
+        }
+
+        return best;
     }
 
     /// <summary>The seal as the file carries it; null while there is none to carry.</summary>

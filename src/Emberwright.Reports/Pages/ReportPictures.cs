@@ -24,9 +24,19 @@ internal sealed record ReportPictures(
             both.IsEmpty ? null : PressureProfilePair.Draw(found, left, 340),
             both.IsEmpty ? [] : PressureProfile.DrawAlike(both, 374, tickHeight: 22, alone: false),
             [.. both.Select(b => b.Title)],
-            input.Areas.IsEmpty ? null : RestrictionPicture.Draw(input.Areas, 340),
+            input.Areas.IsEmpty ? null : RestrictionPicture.Draw(MostBlocked(input.Areas), 340),
             [.. input.Circuits.Select(c => WiringPicture.Draw(c, 374))]);
     }
+
+    // The customer sees what mattered most; the page of figures has every area.
+    private static IReadOnlyList<AreaChange> MostBlocked(ImmutableArray<AreaChange> areas)
+    {
+        var most = areas.OrderByDescending(a => RestrictionPicture.IsPast(a)).ThenByDescending(a => (a.Before ?? a.After)?.Likely ?? 0).Take(Shown).ToHashSet();
+        return [.. areas.Where(most.Contains)];
+    }
+
+    /// <summary>Areas that the customer's page shows at most.</summary>
+    public const int Shown = 5;
 
     /// <summary>True when a profile shows the last visit.</summary>
     public static bool HasLast(ReportInput input) => Both(input).Any(p => p.Stations.Any(s => s.LastPa is not null));

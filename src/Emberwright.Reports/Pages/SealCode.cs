@@ -10,8 +10,6 @@ namespace Emberwright.Reports.Pages;
 /// </summary>
 internal static class SealCode
 {
-    private const int Quiet = 4;
-
     /// <summary>The code with its quiet margin in a square.</summary>
     /// <param name="text">What it says.</param>
     /// <param name="at">Upper left corner of the square.</param>
@@ -20,23 +18,19 @@ internal static class SealCode
     {
         using var data = QRCodeGenerator.GenerateQrCode(text, QRCodeGenerator.ECCLevel.M);
         var rows = data.ModuleMatrix;
-        // The library's matrix brings a quiet margin of its own.
-        var size = rows.Count - 2 * Quiet;
-        var module = side / (size + 2 * Quiet);
-        var dark = new Role("code", Token.Ink);
-        var made = ImmutableArray.CreateBuilder<Shape>();
-        made.Add(new Rect(new Box(at.X, at.Y, side, side), new Role("paper", Token.Sheet)));
+        // The library's matrix brings its quiet margin with it.
+        var module = side / rows.Count;
+        var runs = ImmutableArray.CreateBuilder<Box>();
         for (var row = 0; row < rows.Count; row++)
             for (var from = 0; from < rows.Count; from++)
             {
                 if (!rows[row][from]) continue;
                 var to = from;
                 while (to + 1 < rows.Count && rows[row][to + 1]) to++;
-                // A hair taller than its row, so that no rasteriser leaves a seam.
-                made.Add(new Rect(new Box(at.X + from * module, at.Y + row * module, (to - from + 1) * module, module * 1.02), dark));
+                runs.Add(Box.Between(at.X + from * module, at.Y + row * module, at.X + (to + 1) * module, at.Y + (row + 1) * module));
                 from = to;
             }
 
-        return made.ToImmutable();
+        return [new Rect(new Box(at.X, at.Y, side, side), new Role("paper", Token.Sheet)), new Mosaic(runs.ToImmutable(), new Role("code", Token.Ink))];
     }
 }

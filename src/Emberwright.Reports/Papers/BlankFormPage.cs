@@ -38,7 +38,7 @@ internal static class BlankFormPage
             .. Lines(measure, ["Customer", "Address", "Maker, model, serial", "Technician, date, time", "Altitude, outdoors, room, wind, supply", "Vent: diameter, up, across, elbows, terminal"]),
             Print.Gap(8),
         ]);
-        flow.Put([Print.Heading("What the customer says, in their words", measure, Head), Rule(measure), Rule(measure), Print.Gap(6)]);
+        flow.Put([Print.Heading("What the customer says, in their words", measure, Head), Rules(measure, 2), Print.Gap(6)]);
         flow.Put([Print.Heading("Make safe", measure, Head), .. form.Steps.SelectMany(s => Ticked(s.Step, s.Caution, measure)), Print.Gap(6)]);
         Readings(flow, form, measure);
         flow.Space(8);
@@ -47,14 +47,14 @@ internal static class BlankFormPage
             [.. form.Areas.Select(a => new Strip(Write + 6, [new Rect(new Box(1, 7, 10, 10), Tick), new Text(new(18, 16), a, Body), new Line(new(outcome, 20), new(measure, 20), Print.Hairline)]))]);
         flow.Space(8);
         flow.Put([Print.Heading("Proofs", measure, Head), .. form.Proofs.SelectMany(p => Ticked(p, "", measure)), Print.Gap(6)]);
-        flow.Put([Print.Heading("Parts: what, number, fitted or to order, tag", measure, Head), Rule(measure), Rule(measure), Rule(measure), Print.Gap(6)]);
+        flow.Put([Print.Heading("Parts: what, number, fitted or to order, tag", measure, Head), Rules(measure, 3), Print.Gap(6)]);
         if (form.Required.Length > 0)
         {
             flow.PutTable([Print.Heading("Before you sign: this visit asks for", measure, Head)], [.. form.Required.SelectMany(r => Ticked(r, "", measure))]);
             flow.Space(6);
         }
 
-        flow.Put([Print.Heading("Limits: what was not done and why; when to come back", measure, Head), Rule(measure), Rule(measure), Print.Gap(14)]);
+        flow.Put([Print.Heading("Limits: what was not done and why; when to come back", measure, Head), Rules(measure, 2), Print.Gap(14)]);
         var half = (measure - 22) / 2;
         flow.PutSideBySide((0, [Sign(half, "customer, date")]), (half + 22, [Sign(half, "technician, date")]));
         if (form.Pattern is { } pattern) Section(flow, pattern, measure);
@@ -62,22 +62,25 @@ internal static class BlankFormPage
 
     private static void Readings(Flow flow, FormInput form, double measure)
     {
-        double found = measure * 0.42, left = measure * 0.62, with = measure * 0.82;
+        double name = measure * 0.19, found = measure * 0.46, left = measure * 0.64, with = measure * 0.82;
         flow.PutTable(
         [
             Print.Heading("Readings, each with its unit", measure, Head),
             new Strip(14, [new Text(new(found, 10), "as found", Print.Fine), new Text(new(left, 10), "as left", Print.Fine), new Text(new(with, 10), "instrument", Print.Fine)], true),
         ],
         [
-            .. form.Readings.GroupBy(r => r.Condition).SelectMany(group => group.Select((r, i) => new Strip(Write,
-            [
-                i == 0 ? new Line(new(0, 0), new(measure, 0), Print.Rule) : new Line(new(measure * 0.18, 0), new(measure, 0), Print.Hairline),
-                .. i == 0 ? [new Text(new(0, 14), r.Condition, new Lettering(9.5, true, Token.Ink))] : Array.Empty<Shape>(),
-                new Text(new(measure * 0.19, 14), r.Reading, Body),
-                new Line(new(left - 8, 3), new(left - 8, Write), Print.Hairline),
-                new Line(new(with - 8, 3), new(with - 8, Write), Print.Hairline),
-                new Line(new(found - 8, 3), new(found - 8, Write), Print.Hairline),
-            ], KeepWithNext: i == 0))),
+            .. form.Readings.GroupBy(r => r.Condition).SelectMany(group => group.Select((r, i) =>
+            {
+                var words = Words.Wrap(r.Reading, found - name - 14, Body);
+                var height = Write + 12 * (words.Count - 1);
+                return new Strip(height,
+                [
+                    i == 0 ? new Line(new(0, 0), new(measure, 0), Print.Rule) : new Line(new(name - 5, 0), new(measure, 0), Print.Hairline),
+                    .. i == 0 ? [new Text(new(0, 14), r.Condition, new Lettering(9.5, true, Token.Ink))] : Array.Empty<Shape>(),
+                    .. words.Select((line, k) => new Text(new(name, 14 + 12 * k), line, Body)),
+                    .. new[] { found, left, with }.Select(x => new Line(new(x - 8, 3), new(x - 8, height), Print.Hairline)),
+                ], KeepWithNext: i < group.Count() - 1);
+            })),
         ]);
     }
 
@@ -86,13 +89,14 @@ internal static class BlankFormPage
         flow.NewPage();
         flow.Put(new Strip(24, [new Text(new(0, 14), "Where it is on this stove", Print.Title)], true));
         var scene = CutawayPicture.Draw(pattern, "form-section");
-        flow.Put(Print.Picture(scene, measure, 1.05));
+        flow.Put(Print.Picture(scene, measure, Math.Min(1.05, flow.Left / scene.View.Height)));
     }
 
     private static IEnumerable<Strip> Lines(double measure, IEnumerable<string> names) => names.Select(name =>
         new Strip(Write + 3, [new Text(new(0, 18), name, Print.Fine), new Line(new(Print.Fine.Width(name) + 8, 20), new(measure, 20), Print.Rule)]));
 
-    private static Strip Rule(double measure) => new(Write + 2, [new Line(new(0, Write), new(measure, Write), Print.Hairline)]);
+    private static Strip Rules(double measure, int count) =>
+        new(count * (Write + 2), [.. Enumerable.Range(0, count).Select(i => i * (Write + 2) + Write).Select(y => new Line(new(0, y), new(measure, y), Print.Hairline))]);
 
     private static IEnumerable<Strip> Ticked(string words, string caution, double measure)
     {

@@ -13,34 +13,35 @@ internal static class DoorTagPage
     private static readonly Lettering Strong = new(11, true, Token.Ink);
     private static readonly Lettering Fine = new(8.5, Colour: Token.Ink2);
 
+    // Read at arm's length: as large as it fits, and at the smallest size with an ellipsis.
+    private static readonly double[] Sizes = [15, 14, 13, 12, 11];
+
     public static Scene Draw(ReportInput input, PageFormat format)
     {
         var shapes = ImmutableArray.CreateBuilder<Shape>();
-        double x = format.Side, measure = format.Measure, y = 34;
+        double x = format.Side, measure = format.Measure, top = 34, foot = format.Height - 44;
         shapes.Add(new Circle(new(format.Width / 2, 18), 8, new Role("hole", null, Token.Ink3, 0.75, 2, 2)));
-        var no = input.Answer.Use == Use.No;
-        if (no || input.Notice is not null)
+        var no = input.Answer.Use == Use.No || input.Notice is not null;
+        if (no)
         {
-            var notice = input.Notice ?? new StopUse(input.Answer.Reason, "", "", false, input.At);
-            shapes.Add(new Rect(new Box(x, y, measure, 84), Roles.Tag, 2));
-            shapes.Add(new Text(new(format.Width / 2, y + 37), "Do not use", Big, Anchor.Middle));
-            shapes.Add(new Text(new(format.Width / 2, y + 68), "this stove", Big, Anchor.Middle));
-            y += 98;
-            Lines(shapes, "Why", notice.Reason, x, measure, 7, ref y);
-            Lines(shapes, "May be used again only after release by", notice.ReleasedBy.Length > 0 ? notice.ReleasedBy : "the firm below", x, measure, 4, ref y);
-            Lines(shapes, "Since", $"{Print.Day(notice.At)}, {Print.Time(notice.At)}", x, measure, 1, ref y);
+            shapes.Add(new Rect(new Box(x, top, measure, 84), Roles.Tag, 2));
+            shapes.Add(new Text(new(format.Width / 2, top + 37), "Do not use", Big, Anchor.Middle));
+            shapes.Add(new Text(new(format.Width / 2, top + 68), "this stove", Big, Anchor.Middle));
         }
         else
         {
-            shapes.Add(new Text(new(format.Width / 2, y + 30), input.Answer.Use == Use.NotDecided ? "Work not finished" : "Serviced", Word with { Size = input.Answer.Use == Use.NotDecided ? 22 : Word.Size }, Anchor.Middle));
-            y += 48;
-            Lines(shapes, "On", Print.Day(input.At), x, measure, 1, ref y);
-            Lines(shapes, "May it be used?", $"{AnswerLine.Word(input.Answer.Use)} {input.Answer.Reason}", x, measure, 6, ref y);
-            if (input.Next is { } next) Lines(shapes, "Next service", next.Headline, x, measure, 2, ref y);
-            if (input.Answer.Use != Use.NotDecided) Lines(shapes, "Every week", "Scrape the burn pot. Empty the ash into a metal bucket with a lid, outdoors. Test the CO alarm.", x, measure, 4, ref y);
+            shapes.Add(new Text(new(format.Width / 2, top + 30), input.Answer.Use == Use.NotDecided ? "Work not finished" : "Serviced", Word with { Size = input.Answer.Use == Use.NotDecided ? 22 : Word.Size }, Anchor.Middle));
         }
 
-        var foot = format.Height - 44;
+        top += no ? 98 : 48;
+        (string Head, string Words, int Most)[] said = [.. no ? Stop(input) : Service(input)];
+        var size = Sizes.FirstOrDefault(s => said.Sum(line => Height(line.Words, measure, s, line.Most, whole: true)) <= foot - 8 - top, Sizes[^1]);
+        foreach (var (head, words, most) in said)
+        {
+            Lines(shapes, head, words, x, top, measure, size, most);
+            top += Height(words, measure, size, most, whole: size > Sizes[^1]);
+        }
+
         shapes.Add(new Line(new(x, foot - 4), new(x + measure, foot - 4), Print.Letterhead));
         shapes.Add(new Text(new(x, foot + 10), Fit(input.Firm.Name, measure, Strong), Strong));
         shapes.Add(new Text(new(x, foot + 22), Fit(string.Join(" · ", new[] { input.Technician, input.Firm.Contact }.Where(w => w.Length > 0)), measure, Fine), Fine));
@@ -48,19 +49,37 @@ internal static class DoorTagPage
         return new Scene("tag", new Box(0, 0, format.Width, format.Height), "Door tag", "", shapes.ToImmutable());
     }
 
-    // A tag has no second page: what is too long ends in an ellipsis and stands whole in the report.
-    private static void Lines(ImmutableArray<Shape>.Builder shapes, string head, string words, double x, double measure, int most, ref double y)
+    private static IEnumerable<(string, string, int)> Stop(ReportInput input)
     {
-        shapes.Add(new Text(new(x, y + 8), head, Fine));
-        y += 12;
-        var lines = Words.Wrap(words, measure, Body);
-        for (var i = 0; i < Math.Min(most, lines.Count); i++)
-        {
-            shapes.Add(new Text(new(x, y + 11), i == most - 1 && lines.Count > most ? Fit(lines[i] + " …", measure, Body) : lines[i], Body));
-            y += 15;
-        }
+        var notice = input.Notice ?? new StopUse(input.Answer.Reason, "", "", false, input.At);
+        yield return ("Why", notice.Reason, 7);
+        yield return ("May be used again only after release by", notice.ReleasedBy.Length > 0 ? notice.ReleasedBy : "the firm below", 4);
+        yield return ("Since", $"{Print.Day(notice.At)}, {Print.Time(notice.At)}", 1);
+    }
 
-        y += 6;
+    private static IEnumerable<(string, string, int)> Service(ReportInput input)
+    {
+        yield return ("On", Print.Day(input.At), 1);
+        yield return ("May it be used?", $"{AnswerLine.Word(input.Answer.Use)} {input.Answer.Reason}", 6);
+        if (input.Next is { } next) yield return (next.Return ? "We come again" : "Next service", next.Headline, 2);
+        if (input.Answer.Use != Use.NotDecided) yield return ("Every week", "Scrape the burn pot. Empty the ash into a metal bucket with a lid, outdoors. Test the CO alarm.", 4);
+    }
+
+    private static double Height(string words, double measure, double size, int most, bool whole)
+    {
+        var lines = Words.Wrap(words, measure, Body with { Size = size }).Count;
+        return 18 + (whole ? lines : Math.Min(lines, most)) * Math.Round(size * 1.36);
+    }
+
+    // A tag has no second page: what is too long ends in an ellipsis and stands whole in the report.
+    private static void Lines(ImmutableArray<Shape>.Builder shapes, string head, string words, double x, double y, double measure, double size, int most)
+    {
+        var body = Body with { Size = size };
+        shapes.Add(new Text(new(x, y + 8), head, Fine));
+        var lines = Words.Wrap(words, measure, body);
+        var cut = size <= Sizes[^1] ? Math.Min(most, lines.Count) : lines.Count;
+        for (var i = 0; i < cut; i++)
+            shapes.Add(new Text(new(x, y + 12 + size + i * Math.Round(size * 1.36)), i == cut - 1 && lines.Count > cut ? Fit(lines[i] + " …", measure, body) : lines[i], body));
     }
 
     private static string Fit(string words, double measure, Lettering lettering)

@@ -14,7 +14,7 @@ internal static class HandoverCardPage
     // Common practice, no source.
     private static readonly (string Head, ImmutableArray<string> Steps)[] Care =
     [
-        ("Before you light it", ["Stove cold: lift the burn pot’s ash out, open every hole, put the pot back the right way round.", "Hopper lid shut. Nothing that burns within a metre of the door."]),
+        ("Before you light it", ["Stove cold: lift the burn pot’s ash out, open every hole, put the pot back the right way round.", "Hopper lid shut. Nothing that burns within 1 m (3 ft) of the door."]),
         ("Every week", ["Wipe the glass when it is cold.", "Work the scraper, if the stove has one.", "Press the CO alarm’s test button."]),
         ("Every ten bags", ["Empty the ash pan when it has been out for a day. Ash can glow for a day: metal bucket with a lid, outdoors, on stone, away from the house.", "Sweep fines out of the hopper’s bottom before you fill it."]),
         ("Never", ["Never pull the plug on a live fire: press off, and let the blower stop by itself.", "Never use an ordinary vacuum cleaner on ash, and no fuel but what the label names."]),

@@ -32,9 +32,9 @@ public static class VisitPapers
             visit.Journal.Entries is [.., var last] ? last.At : default,
             [
                 .. Remedies(beliefs).Select(r => new QuoteLine(r.What, r.Why, Amount(r.What))),
-                .. visit.Of<PartBody>().Where(p => p.Body.Use is not (null or "fitted" or "removed")).Select(p => new QuoteLine(Part(p.Body), "", Amount(p.Body.Part))),
+                .. visit.Of<PartBody>().Where(p => p.Body.Use is not (null or "fitted" or "removed")).Select(p => new QuoteLine(ObservableName.Capital(Part(p.Body)), "", Amount(p.Body.Part))),
             ],
-            [.. consents.Select(c => $"{c.About}: {(c.Given ? "agreed" : "refused")}{(c.Amount is { } sum ? ", " + sum : "")}{(c.InWriting ? ", in writing" : "")}.")],
+            [.. consents.Select(c => $"{ObservableName.Capital(c.About)}: {(c.Given ? "agreed" : "refused")}{(c.Amount is { } sum ? ", " + sum : "")}{(c.InWriting ? ", in writing" : "")}.")],
             engineVersion);
     }
 

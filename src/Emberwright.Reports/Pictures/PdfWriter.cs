@@ -44,6 +44,11 @@ public static class PdfWriter
             case Rect r:
                 pen.Page.DrawRectangle(pen.Stroke(r.Role), pen.Fill(r.Role), pen.In(r.Box));
                 break;
+            case Mosaic m:
+                var path = new XGraphicsPath { FillMode = XFillMode.Winding };
+                foreach (var box in m.Boxes) path.AddRectangle(pen.In(box));
+                pen.Page.DrawPath(pen.Stroke(m.Role), pen.Fill(m.Role), path);
+                break;
             case Circle c:
                 pen.Page.DrawEllipse(pen.Stroke(c.Role), pen.Fill(c.Role), pen.In(new Box(c.Centre.X - c.Radius, c.Centre.Y - c.Radius, 2 * c.Radius, 2 * c.Radius)));
                 break;

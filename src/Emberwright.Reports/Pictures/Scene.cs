@@ -65,6 +65,11 @@ public sealed record Polygon(ImmutableArray<Spot> Points, Role Role) : Shape;
 /// <param name="Radius">Radius of its corners, picture units.</param>
 public sealed record Rect(Box Box, Role Role, double Radius = 0) : Shape;
 
+/// <summary>Rectangles filled as one path: viewers round the edges of a lone rectangle to whole pixels, but not those of a path.</summary>
+/// <param name="Boxes">Where.</param>
+/// <param name="Role">How.</param>
+public sealed record Mosaic(ImmutableArray<Box> Boxes, Role Role) : Shape;
+
 /// <summary>A circle.</summary>
 public sealed record Circle(Spot Centre, double Radius, Role Role) : Shape;
 

@@ -51,6 +51,9 @@ public static class SvgWriter
                 var round = r.Radius > 0 ? $" rx=\"{N(r.Radius)}\"" : "";
                 svg.Append($"<rect{Paint(r.Role)} x=\"{N(r.Box.X)}\" y=\"{N(r.Box.Y)}\" width=\"{N(r.Box.Width)}\" height=\"{N(r.Box.Height)}\"{round}/>\n");
                 break;
+            case Mosaic m:
+                svg.Append($"<path{Paint(m.Role)} d=\"{string.Concat(m.Boxes.Select(b => $"M{N(b.X)} {N(b.Y)}h{N(b.Width)}v{N(b.Height)}h{N(-b.Width)}z"))}\"/>\n");
+                break;
             case Circle c:
                 svg.Append($"<circle{Paint(c.Role)} cx=\"{N(c.Centre.X)}\" cy=\"{N(c.Centre.Y)}\" r=\"{N(c.Radius)}\"/>\n");
                 break;

@@ -90,9 +90,9 @@ public class PapersTests
     {
         var visit = DemoVisits.With(DemoVisits.With(Service, new PartBody("door rope", "DR-9", "ordered")), new ConsentBody("door rope", true, "85 USD", InWriting: true));
         var text = ReadBack.All(Papers.Papers.Quote(VisitPapers.Quote(visit, null, Firm, "0.1.0"), PageFormat.Letter).Pdf());
-        Assert.Contains("door rope, DR-9", text);
+        Assert.Contains("Door rope, DR-9", text);
         Assert.Contains("85 USD", text);
-        ReportPdfTests.AssertSays("door rope: agreed, 85 USD, in writing.", text);
+        ReportPdfTests.AssertSays("Door rope: agreed, 85 USD, in writing.", text);
     }
 
     [Fact]

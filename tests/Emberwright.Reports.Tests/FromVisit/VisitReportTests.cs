@@ -194,6 +194,33 @@ public class VisitReportTests
             }
     }
 
+    public static TheoryData<string, string, UnitSystem> Fronts
+    {
+        get
+        {
+            var all = new TheoryData<string, string, UnitSystem>();
+            foreach (var name in EveryPaper.All.Keys.Where(n => n is "inspection" or "commissioning" or "warranty" or "decommissioning" || n.StartsWith("report", StringComparison.Ordinal)))
+                foreach (var paper in new[] { PageFormat.Letter, PageFormat.A4 })
+                    foreach (var units in Enum.GetValues<UnitSystem>()) all.Add(name, paper.Name, units);
+            return all;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Fronts))]
+    public void The_customer_s_page_is_one_page_with_its_signatures_and_no_sheet_is_nearly_empty(string name, string paper, UnitSystem units)
+    {
+        var made = EveryPaper.All[name](ReportPdfTests.Paper(paper), units);
+        var pages = ReadBack.Pages(made.Pdf());
+        Assert.Contains("May I use my stove?", pages[0]);
+        Assert.Contains("What you ", pages[0]);
+        if (pages[0].Contains("Yes")) Assert.Contains("technician,", pages[0]);
+        foreach (var (page, number) in pages.Select((page, i) => (page, i)).Skip(1))
+            Assert.True(
+                page.Contains("The figures") || page.Contains("What follows from them") || page.Contains("The stove") || page.Contains("Photo") || page.Contains("Do not use"),
+                $"Page {number + 1} begins in the middle: {page[..Math.Min(80, page.Length)]}");
+    }
+
     [Fact]
     public void Look()
     {
