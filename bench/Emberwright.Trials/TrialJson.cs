@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using Emberwright.Trials.Calibration;
+using Emberwright.Trials.Sampling;
 using Emberwright.Trials.Visits;
 
 namespace Emberwright.Trials;
@@ -8,4 +9,5 @@ namespace Emberwright.Trials;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true)]
 [JsonSerializable(typeof(CalibrationRow))]
 [JsonSerializable(typeof(VisitRow))]
+[JsonSerializable(typeof(FixedCase))]
 internal sealed partial class TrialJson : JsonSerializerContext;

@@ -97,6 +97,8 @@ public sealed class SealingTests(Chromium chromium, Site site)
         await Expect(page.Locator("#sign")).ToContainTextAsync("Everything it covers is here and unchanged.");
         await page.ReloadAsync();
         await Expect(page.Locator("#sign")).ToContainTextAsync("Everything it covers is here and unchanged.");
+        var numbers = SealedNumbers.HoldEqualHere(await page.Downloaded("Visit file"));
+        Assert.True(numbers > 100, $"only {numbers} numbers were sealed");
         phone.HadNoTrouble();
     }
 
