@@ -51,6 +51,16 @@ internal static class FixedCases
         return new(number, pattern.Id, outdoor, fault < 0 ? "" : open.File.Discrete[fault].Id, [.. Read(open, layout, unknowns, observables, chance)], [], 0);
     }
 
+    /// <summary>Draws a stove without a discrete fault from the prior and reads it.</summary>
+    /// <returns>Its unknowns, the case opened on its readings, and the layout of the unknowns.</returns>
+    public static (double[] Unknowns, OpenCase Open, Layout Layout) Sound(StoveCase stove, IReadOnlyList<Observable> observables, Chance chance)
+    {
+        var layout = Layout.Of(stove, [new HashSet<Parameter>()], observables.Select(o => (o.Measure, o.Place)), serviced: false);
+        double[] unknowns = [.. layout.Unknowns.Select(u => u.IsExponential ? chance.Exponential(u.Sd) : chance.Normal(u.Mean, u.Sd))];
+        var readings = Read(OpenCase.Of(stove, []), layout, unknowns, [.. observables], chance);
+        return (unknowns, OpenCase.Of(stove, new FixedCase(0, stove.Pattern.Id, 0, "", [.. readings], [], 0).Evidence()), layout);
+    }
+
     private static IEnumerable<FixedReading> Read(OpenCase open, Layout layout, double[] unknowns, Observable[] observables, Chance chance)
     {
         var problem = new Problem(new SolveCache(open.File.Model), layout, Prior.Of(layout), ReadingSet.Of([]), []);
