@@ -51,6 +51,13 @@ internal static class FixedCases
         return new(number, pattern.Id, outdoor, fault < 0 ? "" : open.File.Discrete[fault].Id, [.. Read(open, layout, unknowns, observables, chance)], [], 0);
     }
 
+    /// <summary>The cold test at every port that a stove has: closed, door open, intake stopped, blower off.</summary>
+    public static IReadOnlyList<Observable> ThreeStates(StoveCase stove)
+    {
+        var open = OpenCase.Of(stove, []);
+        return [.. Rungs[1].Where(open.Knows)];
+    }
+
     /// <summary>Draws a stove without a discrete fault from the prior and reads it.</summary>
     /// <returns>Its unknowns, the case opened on its readings, and the layout of the unknowns.</returns>
     public static (double[] Unknowns, OpenCase Open, Layout Layout) Sound(StoveCase stove, IReadOnlyList<Observable> observables, Chance chance)
