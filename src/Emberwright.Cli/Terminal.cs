@@ -37,6 +37,22 @@ internal sealed class Terminal(TextReader input, TextWriter output, TextWriter e
         }
     }
 
+    /// <summary>Reads a file's text.</summary>
+    /// <param name="path">Where.</param>
+    /// <param name="option">The option that named it.</param>
+    /// <exception cref="Stove.InputException">It cannot be read there.</exception>
+    public static string Read(string path, string option)
+    {
+        try
+        {
+            return File.ReadAllText(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new Stove.InputException(option, $"{path} cannot be read ({e.Message.TrimEnd('.')})", "Name a file that is there.");
+        }
+    }
+
     private static IAnsiConsole Make(TextWriter output, bool colour)
     {
         var console = AnsiConsole.Create(new AnsiConsoleSettings

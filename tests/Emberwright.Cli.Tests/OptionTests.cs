@@ -100,6 +100,31 @@ public class OptionTests
     }
 
     [Fact]
+    public void A_card_brings_its_own_supply()
+    {
+        var card = Path.Combine(Path.GetTempPath(), $"emberwright-{Guid.NewGuid():N}.card.json");
+        File.WriteAllText(card, """{"format":"emberwright-card","version":1,"pattern":"damper-insert","name":"Invented Fernhollow 3","wiring":{"supply":"230 V","frequencyHz":50}}""");
+        try
+        {
+            var volts = Run.Of("meter", "damper-insert", "--card", card, "--state", "igniting", "--from", "supply", "--json");
+            Assert.InRange(volts.Json.GetProperty("readings")[0].GetProperty("value").GetDouble(), 220, 240);
+
+            var other = Run.Of("meter", "underfed", "--card", card);
+            Assert.Equal(ExitCodes.BadInput, other.Code);
+            Assert.Contains("damper-insert", other.Error, StringComparison.Ordinal);
+
+            File.WriteAllText(card, """{"format":"emberwright-card","version":1,"pattern":"damper-insert","wiring":{"supply":"9000 V"}}""");
+            var wrong = Run.Of("meter", "damper-insert", "--card", card);
+            Assert.Equal(ExitCodes.BadInput, wrong.Code);
+            Assert.Contains("$.wiring.supply", wrong.Error, StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(card);
+        }
+    }
+
+    [Fact]
     public void Ohms_on_a_live_circuit_are_refused()
     {
         var run = Run.Of("meter", "damper-insert", "--state", "igniting", "--function", "ohms", "--from", "feed-motor");

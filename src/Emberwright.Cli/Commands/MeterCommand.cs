@@ -10,6 +10,7 @@ using Emberwright.Stove;
 using Emberwright.Stove.Controls;
 using Emberwright.Stove.Controls.Wirings;
 using Emberwright.Stove.Faults;
+using Emberwright.Stove.Patterns;
 using Emberwright.Stove.Quantities;
 using Emberwright.Visits.Journal;
 using Spectre.Console;
@@ -31,6 +32,10 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
         [Description("unplugged, off, fan-only, igniting, low, high, shutdown")]
         [DefaultValue("igniting")]
         public string State { get; init; } = "igniting";
+
+        [CommandOption("--card <FILE>")]
+        [Description("Stove card whose supply, ratings, feed order and contacts hold instead of the pattern's")]
+        public string? Card { get; init; }
 
         [CommandOption("--fault <FAULT>")]
         [Description("A fault's id, or component:state with state open, shorted, leaking-to-earth, drifted, stalled; may be given again")]
@@ -74,8 +79,9 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
     {
         try
         {
-            var wiring = WiringLibrary.All.FirstOrDefault(w => w.Pattern == settings.Pattern)
-                ?? throw Refused("PATTERN", settings.Pattern, string.Join(", ", WiringLibrary.All.Select(w => w.Pattern)));
+            var pattern = PatternLibrary.All.FirstOrDefault(p => p.Id == settings.Pattern)
+                ?? throw Refused("PATTERN", settings.Pattern, string.Join(", ", PatternLibrary.All.Select(p => p.Id)));
+            var wiring = CardCircuit.Of(pattern, settings.Card is { } card ? StoveCardOf(card, pattern) : null);
             var operation = EnumWords.Find<Operation>(settings.State) ?? throw Refused("--state", settings.State, EnumWords.All<Operation>());
             var changes = settings.Faults.SelectMany(f => Changes(f, wiring)).ToArray();
             var rows = Read(wiring, operation, changes, settings);
@@ -89,6 +95,15 @@ internal sealed class MeterCommand(Terminal terminal) : Command<MeterCommand.Set
             terminal.Error.WriteLine(e.Message);
             return ExitCodes.BadInput;
         }
+    }
+
+    private static StoveCard StoveCardOf(string file, Pattern pattern)
+    {
+        var card = CardFile.Read(Terminal.Read(file, "--card"), out var problems)
+            ?? throw new InputException("--card", string.Join(Environment.NewLine, problems.Select(p => $"{file} {p.Path}: {p.Message}. {p.Remedy}")), "Correct the card; nothing was computed.");
+        return card.Pattern == pattern.Id
+            ? card
+            : throw new InputException("--card", $"{file} is of pattern {card.Pattern}", $"Give {card.Pattern} as the pattern, or another card.");
     }
 
     private static List<Row> Read(Wiring wiring, Operation operation, CircuitChange[] changes, Settings settings)
