@@ -75,6 +75,8 @@ internal static class Application
                     .WithExample("firm", "merge", "firm.jsonl", "from-phone.jsonl");
                 firm.AddCommand<LearnCommand>("learn").WithDescription("What closed visits teach: causes, good parts renewed, comebacks, minutes")
                     .WithExample("firm", "learn", "visits/", "--json");
+                firm.AddCommand<EraseCommand>("erase").WithDescription("Erase a person on request from the book and from their visits; seals still hold")
+                    .WithExample("firm", "erase", "firm.jsonl", "visits/", "--name", "Ottilie Brandreth", "--asked", "by letter of 3 March");
                 firm.AddCommand<WarrantyCommand>("warranty").WithDescription("What a maker asks for before it pays, as one file")
                     .WithExample("firm", "warranty", "demo/visits/healthy-service.jsonl", "-o", "claim.zip");
                 firm.AddCommand<PackCommand>("pack").WithDescription("Book and visits as one archive")

@@ -16,7 +16,7 @@ public sealed class Visit
     {
         Journal = journal;
         var corrections = new Corrections(journal.Entries);
-        Facts = FactsOf(journal.Entries, corrections);
+        Facts = FactsOf(journal.Entries, corrections, WordsOf(journal));
         Dangling = corrections.Dangling;
         Readings = [.. Of<ReadingBody>().Select(f => new Reading(f, f.Body.Phase ?? (f.Epoch == 0 ? Phase.AsFound : Phase.AsLeft)))];
         Appliance = Singletons.Combine(Of<ApplianceBody>(), differences);
@@ -98,14 +98,25 @@ public sealed class Visit
     public IEnumerable<Fact<T>> Of<T>() where T : EntryBody =>
         Facts.Where(f => f.Body is T).Select(f => new Fact<T>(f.Entry, (T)f.Body, f.Epoch, f.Corrected));
 
-    private static List<Fact<EntryBody>> FactsOf(IReadOnlyList<Entry> entries, Corrections corrections)
+    // A reference gives the words kept beside the journal; where they are not here it stays what it is.
+    private static Func<string, string> WordsOf(VisitJournal journal)
+    {
+        var erased = journal.Erased.ToHashSet(StringComparer.Ordinal);
+        return words => !Blob.IsReference(words) ? words
+            : erased.Contains(words) ? PersonalWords.Erased
+            : journal.Words.TryGetValue(words, out var kept) ? TextBlob.Words(System.Text.Encoding.UTF8.GetBytes(kept)) ?? words
+            : words;
+    }
+
+    private static List<Fact<EntryBody>> FactsOf(IReadOnlyList<Entry> entries, Corrections corrections, Func<string, string> words)
     {
         var facts = new List<Fact<EntryBody>>();
         var epoch = 0;
         foreach (var entry in entries.Where(e => e.Body is not (CorrectionBody or UnreadBody or UnknownBody or SealBody)))
         {
-            var (body, corrected) = corrections.Apply(entry);
-            if (body is null) continue;
+            var (said, corrected) = corrections.Apply(entry);
+            if (said is null) continue;
+            var body = said.WithPersonal(words);
             if (body is ActionBody { Done: true } || epoch == 0 && body is ReadingBody { Phase: Phase.AsLeft }) epoch++;
             facts.Add(new Fact<EntryBody>(entry, body, epoch, corrected));
         }

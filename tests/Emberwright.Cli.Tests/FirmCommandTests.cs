@@ -55,6 +55,27 @@ public class FirmCommandTests
     }
 
     [Fact]
+    public void A_person_is_erased_from_book_and_visits_and_nobody_else_is()
+    {
+        var (book, visits, table) = (In("firm.jsonl"), In("visits"), In("c.csv"));
+        Directory.CreateDirectory(visits);
+        foreach (var demo in Directory.GetFiles(Path.GetDirectoryName(Run.Demo("healthy-service"))!)) File.Copy(demo, Path.Combine(visits, Path.GetFileName(demo)));
+        File.WriteAllText(table, "name,address\nOttilie Brandreth,\"14 Millrace Lane, county of Orrin\"\nDorcas Elderfield,3 Kiln Road\n");
+        Run.Of("firm", "import", book, table, "--kind", "customers");
+        Assert.Contains("Brandreth", All(), StringComparison.Ordinal);
+
+        var run = Run.Of("firm", "erase", book, visits, "--name", "Ottilie Brandreth", "--asked", "by letter");
+        Assert.Equal(ExitCodes.Ok, run.Code);
+        Assert.All(new[] { "Ottilie", "Brandreth", "Millrace" }, word => Assert.DoesNotContain(word, All(), StringComparison.OrdinalIgnoreCase));
+        Assert.Contains("Larkspur", All(), StringComparison.Ordinal);
+        Assert.Contains("Elderfield", All(), StringComparison.Ordinal);
+        Assert.Equal(ExitCodes.Findings, Run.Of("firm", "erase", book, visits, "--name", "Nobody Atall").Code);
+        Assert.Equal(ExitCodes.BadInput, Run.Of("firm", "erase", book, visits, "--name", " ").Code);
+
+        string All() => string.Concat(new[] { book }.Concat(Directory.GetFiles(visits)).Select(File.ReadAllText));
+    }
+
+    [Fact]
     public void Books_of_two_firms_are_not_put_together()
     {
         foreach (var name in new[] { "a", "b" })

@@ -1,5 +1,6 @@
 using Emberwright.Field.Store;
 using Emberwright.Visits.Firm;
+using Emberwright.Visits.Journal;
 
 namespace Emberwright.Field.Home;
 
@@ -15,7 +16,11 @@ public static class ArchiveIn
     /// <param name="say">Told how far it is.</param>
     public static async Task Take(Archive archive, bool demo, Book book, Office office, JournalStore store, Action<string> say)
     {
-        foreach (var bytes in archive.Blobs.Values) await store.KeepPicture(bytes, TextBlob.Words(bytes) is null ? "image/jpeg" : "text/plain");
+        await office.Open();
+        // What was erased here on request does not come back with an older archive.
+        var erased = office.Book.Journal.Erased.ToHashSet(StringComparer.Ordinal);
+        foreach (var bytes in archive.Blobs.Where(blob => !erased.Contains("sha256:" + blob.Key)).Select(blob => blob.Value))
+            await store.KeepPicture(bytes, TextBlob.Words(bytes) is null ? "image/jpeg" : "text/plain");
         var done = 0;
         foreach (var text in archive.Visits.Values)
         {

@@ -1,5 +1,6 @@
 using System.Reflection;
 using Emberwright.Visits;
+using Emberwright.Visits.Firm;
 using Emberwright.Visits.Journal;
 using Microsoft.JSInterop;
 
@@ -36,7 +37,7 @@ public sealed class BookVisit(VisitJournal journal, bool demo, IReadOnlyList<Pro
 /// All visits on this phone, in memory and in the store. The only place that writes: an entry stands in memory, and so
 /// on any screen, only after it has reached the disk.
 /// </summary>
-public sealed class Book(JournalStore store, Preferences preferences, Shelf shelf, TimeProvider time)
+public sealed class Book(JournalStore store, Names names, Preferences preferences, Shelf shelf, TimeProvider time)
 {
     private const string Unnamed = "unnamed";
     private const int MostTries = 20;
@@ -64,7 +65,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
     /// <returns>False when it is not on this phone.</returns>
     public async Task<bool> Open(string id)
     {
-        if (!visits.ContainsKey(id) && await store.Visit(id) is { } kept) Hold(kept);
+        if (!visits.ContainsKey(id) && await store.Visit(id) is { } kept) await Hold([kept]);
         return visits.ContainsKey(id);
     }
 
@@ -73,7 +74,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
     {
         WasCleared = await store.WasCleared();
         var start = await store.Start(Latest);
-        foreach (var kept in start.Visits) Hold(kept);
+        await Hold(start.Visits);
         Count = start.Count;
         _ = ReadOn(start);
         await store.Follow(DotNetObjectReference.Create(this));
@@ -87,7 +88,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
     public async Task Written(string visit)
     {
         if (await store.Visit(visit) is not { } kept) return;
-        Hold(kept);
+        await Hold([kept]);
         Changed?.Invoke();
     }
 
@@ -100,7 +101,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
             var written = new List<Entry>();
             foreach (var body in bodies)
             {
-                written.Add(Factory().Make(journal, body));
+                written.Add(Factory().Make(journal, await names.Hide(body)));
                 journal = journal.Append(written[^1]);
             }
             if (await Add(visit, written)) return written;
@@ -120,7 +121,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
             return false;
         }
         Index(visit);
-        Set(visits[visit].With(entries.Aggregate(visits[visit].Journal, (all, entry) => all.Append(entry))));
+        Set(visits[visit].With(names.With(entries.Aggregate(visits[visit].Journal, (all, entry) => all.Append(entry)))));
         return true;
     }
 
@@ -132,7 +133,8 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
     public async Task<string> Begin(IEnumerable<EntryBody> bodies)
     {
         var journal = VisitJournal.Begin(Guid.CreateVersion7(time.GetUtcNow()).ToString());
-        foreach (var body in bodies) journal = Factory().Append(journal, body);
+        foreach (var body in bodies) journal = Factory().Append(journal, await names.Hide(body));
+        journal = names.With(journal);
         await store.Begin(journal, demo: false);
         Count++;
         Set(new(journal, false, []));
@@ -186,7 +188,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
     public async Task Refresh()
     {
         var start = await store.Start(Latest);
-        foreach (var kept in start.Visits) Hold(kept);
+        await Hold(start.Visits);
         Count = start.Count;
         Changed?.Invoke();
         await ReadOn(start);
@@ -199,6 +201,21 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
         return VisitFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""]));
     }
 
+    /// <summary>Erases a person's words from a visit on request. Its entries stay, and so does what was signed.</summary>
+    /// <param name="id">The visit.</param>
+    /// <param name="person">The person.</param>
+    /// <param name="asked">Who asked and how.</param>
+    /// <returns>References to what was kept beside the visit and is gone.</returns>
+    public async Task<IReadOnlyList<string>> Erase(string id, PersonErased person, string? asked)
+    {
+        if (!await Open(id) || Erasure.Of(Find(id)!.Visit, person, asked) is not { Says: { } says } erasure) return [];
+        await Write(id, says);
+        await store.Redact(id, erasure.Lines);
+        await names.Forget(erasure.Blobs);
+        Set(Find(id)!.With(Find(id)!.Journal.Merge(erasure.Journal)));
+        return erasure.Blobs;
+    }
+
     // What no first screen waits for: the visits made last, a few at a time, and the lines that are missing.
     private async Task ReadOn(KeptStart start)
     {
@@ -206,7 +223,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
         foreach (var kept in start.Count > start.Visits.Count ? await store.LatestVisits(Latest) : [])
         {
             if (visits.ContainsKey(kept.Visit)) continue;
-            Hold(kept);
+            await Hold([kept]);
             await Task.Delay(1);
         }
 
@@ -215,23 +232,26 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
     }
 
     // An open visit whose line was missing is brought into memory, where it belongs.
-    private List<Visit> Folded(IEnumerable<KeptVisit> kept)
+    private async Task<IReadOnlyList<Visit>> Folded(IEnumerable<KeptVisit> kept)
     {
+        var files = kept.Select(one => (Kept: one, File: Parse(one))).ToArray();
+        await names.Learn(files.Select(f => f.File.Journal));
         var folded = new List<Visit>();
-        foreach (var one in kept)
+        foreach (var (one, file) in files)
         {
-            var visit = Visit.Fold(Parse(one).Journal);
-            if (visit.Seal is null && !visits.ContainsKey(one.Visit)) Hold(one);
-            folded.Add(visit);
+            var held = new BookVisit(names.With(file.Journal), one.Demo, file.Problems);
+            if (held.Visit.Seal is null) visits.TryAdd(one.Visit, held);
+            folded.Add(held.Visit);
         }
 
         return folded;
     }
 
-    private void Hold(KeptVisit kept)
+    private async Task Hold(IReadOnlyList<KeptVisit> kept)
     {
-        var file = Parse(kept);
-        visits[kept.Visit] = new(file.Journal, kept.Demo, file.Problems);
+        var files = kept.Select(one => (Kept: one, File: Parse(one))).ToArray();
+        await names.Learn(files.Select(f => f.File.Journal));
+        foreach (var (one, file) in files) visits[one.Visit] = new(names.With(file.Journal), one.Demo, file.Problems);
     }
 
     // Lines are made when the hand rests: a step of the work does not wait for them, and a start makes those it finds missing.
@@ -258,6 +278,7 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
         var id = file.Journal.Header.Visit;
         if (!await Open(id))
         {
+            await names.Take(file.Journal);
             await store.Begin(file.Journal, demo);
             Count++;
             return new(file.Journal, demo, file.Problems);
@@ -265,7 +286,10 @@ public sealed class Book(JournalStore store, Preferences preferences, Shelf shel
         for (var tries = 0; tries < MostTries; tries++)
         {
             var merged = Find(id)!.Journal.Merge(file.Journal);
-            if (await Add(id, [.. merged.Entries.Except(Find(id)!.Journal.Entries)])) return Find(id)!.With(merged, file.Problems);
+            var (lines, news) = JournalStore.Gained(Find(id)!.Journal, merged);
+            if (lines.Count > 0) await store.Redact(id, lines);
+            await names.Take(merged);
+            if (await Add(id, news)) return Find(id)!.With(merged, file.Problems);
         }
         throw Busy();
     }

@@ -112,17 +112,30 @@ public sealed class JournalStore(IJSRuntime js)
     /// <summary>Adds entries to the firm's book, all or none.</summary>
     public Task AppendBook(VisitJournal book, IReadOnlyList<Entry> entries, bool demo) => Do("appendBook", book.Header.Line, Hashes(entries), Lines(entries), demo);
 
-    /// <summary>Words kept as bytes, by reference; those that are gone are left out.</summary>
+    /// <summary>Words kept as bytes, salt and all, by reference; those that are gone are left out.</summary>
     public async Task<IReadOnlyDictionary<string, string>> Texts(IEnumerable<string> references)
     {
         var hashes = references.Select(Bare).Distinct().ToArray();
         if (hashes.Length == 0) return new Dictionary<string, string>();
         var kept = JsonSerializer.Deserialize(await Ask<string>("texts", (object)hashes), StoreJson.Default.DictionaryStringString)!;
-        return kept.Select(k => (k.Key, Words: TextBlob.Words(Encoding.UTF8.GetBytes(k.Value)))).Where(k => k.Words is not null).ToDictionary(k => Prefix + k.Key, k => k.Words!);
+        return kept.ToDictionary(k => Prefix + k.Key, k => k.Value);
     }
 
-    /// <summary>Keeps words about a person and returns the reference by which an entry may name them.</summary>
-    public async Task<string> KeepText(string words) => Prefix + await KeepPicture(TextBlob.Bytes(words, RandomNumberGenerator.GetBytes(16)), "text/plain");
+    /// <summary>Keeps words about a person and returns the reference by which an entry may name them, and what was kept.</summary>
+    public async Task<(string Reference, string Kept)> KeepText(string words)
+    {
+        var bytes = TextBlob.Bytes(words, RandomNumberGenerator.GetBytes(16));
+        return (await KeepText(bytes), Encoding.UTF8.GetString(bytes));
+    }
+
+    /// <summary>Keeps salted words as they were handed over.</summary>
+    public async Task<string> KeepText(byte[] salted) => Prefix + await KeepPicture(salted, "text/plain");
+
+    /// <summary>Puts lines from which a person's words were erased in the place of those they were.</summary>
+    public Task Redact(string visit, IReadOnlyList<Entry> lines) => Do("redact", visit, Hashes(lines), Lines(lines));
+
+    /// <inheritdoc cref="Redact"/>
+    public Task RedactBook(IReadOnlyList<Entry> lines) => Do("redactBook", Hashes(lines), Lines(lines));
 
     /// <summary>Erases bytes for good, on a person's request.</summary>
     public Task Erase(IEnumerable<string> references) => Do("erase", (object)references.Select(Bare).ToArray());
@@ -168,6 +181,14 @@ public sealed class JournalStore(IJSRuntime js)
 
     /// <summary>Asks the browser to keep the store for good and says what room there is.</summary>
     public async Task<Space> Space() => JsonSerializer.Deserialize(await Ask<string>("space"), StoreJson.Default.Space)!;
+
+    /// <summary>What a merge gained: lines that take the place of held ones without a person's words, and new entries.</summary>
+    public static (IReadOnlyList<Entry> Lines, IReadOnlyList<Entry> News) Gained(VisitJournal held, VisitJournal merged)
+    {
+        var before = held.Entries.ToDictionary(entry => (entry.Id, entry.LineHash()), entry => entry);
+        var gained = merged.Entries.Except(held.Entries).ToLookup(entry => before.ContainsKey((entry.Id, entry.LineHash())));
+        return ([.. gained[true]], [.. gained[false]]);
+    }
 
     private const string Prefix = "sha256:";
 

@@ -8,9 +8,8 @@ namespace Emberwright.Field.Store;
 /// The firm's book on this phone: read when first needed, and the only place that writes to it. Customers' names,
 /// addresses and telephones go into the book as references to bytes beside it, so that a person can be erased.
 /// </summary>
-public sealed class Office(JournalStore store, Preferences preferences, TimeProvider time)
+public sealed class Office(JournalStore store, Names names, Preferences preferences, TimeProvider time)
 {
-    private readonly Dictionary<string, string> words = new(StringComparer.Ordinal);
     private Task? opening;
     private IReadOnlyList<Entry> last = [];
 
@@ -27,7 +26,7 @@ public sealed class Office(JournalStore store, Preferences preferences, TimeProv
     public Task Open() => opening ??= Read();
 
     /// <summary>The words of a reference; null when they were erased.</summary>
-    public string? Words(string reference) => words.GetValueOrDefault(reference);
+    public string? Words(string reference) => names.Words(reference);
 
     /// <summary>Writes entries that belong to one step: all of them or none.</summary>
     /// <param name="bodies">The entries.</param>
@@ -40,7 +39,7 @@ public sealed class Office(JournalStore store, Preferences preferences, TimeProv
         var written = new List<Entry>();
         foreach (var body in bodies)
         {
-            written.Add(Factory().Make(journal, body is Customer customer ? await Hidden(customer) : body));
+            written.Add(Factory().Make(journal, await names.Hide(body)));
             journal = journal.Append(written[^1]);
         }
 
@@ -74,8 +73,11 @@ public sealed class Office(JournalStore store, Preferences preferences, TimeProv
         }
 
         var merged = Book.Journal.Entries.Count > 0 ? Book.Journal.Merge(file.Journal) : file.Journal;
-        await store.AppendBook(merged, [.. merged.Entries.Except(Book.Journal.Entries)], demo);
-        await Remember(merged);
+        var (lines, news) = JournalStore.Gained(Book.Journal, merged);
+        await store.RedactBook(lines);
+        await store.AppendBook(merged, news, demo);
+        await names.Take(merged);
+        await names.Learn(merged);
         Set(merged);
     }
 
@@ -87,15 +89,23 @@ public sealed class Office(JournalStore store, Preferences preferences, TimeProv
         Changed?.Invoke();
     }
 
-    /// <summary>Erases a customer's words on request. What stays is that there was one, and that it was erased.</summary>
-    public async Task Erase(Customer customer, string asked)
+    /// <summary>Erases a person's words from the book on request. What stays is that there was somebody, and that they were erased.</summary>
+    /// <param name="customers">Ids of the person's records.</param>
+    /// <param name="person">The person.</param>
+    /// <param name="asked">Who asked and how.</param>
+    /// <param name="keys">Keys of stoves that name the household, and what each goes by from now on.</param>
+    /// <param name="ofVisits">References erased from the person's visits.</param>
+    /// <param name="also">Further entries to write with it.</param>
+    public async Task Erase(
+        IReadOnlyList<string> customers, PersonErased person, string? asked, IReadOnlyDictionary<string, string> keys, IReadOnlyList<string> ofVisits, IReadOnlyList<EntryBody> also)
     {
-        string[] references = [.. Book.Of<Customer>().Where(f => Book.Into("customer", f.Body.Id) == customer.Id).SelectMany(f => f.Body.References).Distinct()];
-        await store.Erase(references);
-        foreach (var reference in references) words.Remove(reference);
-        await Write([new Erased(customer.Id, references, asked.Length > 0 ? asked : null), new Archived("customer", customer.Id)], "Erased");
+        var erasure = Erasure.Of(Book, customers, person, asked, keys, ofVisits);
+        await Write([erasure.Says!, .. customers.Select(id => new Archived("customer", id)), .. also], "Erased");
+        await store.RedactBook(erasure.Lines);
+        await names.Forget(erasure.Blobs);
         // What is erased cannot be brought back.
         (last, LastSaid) = ([], null);
+        Set(Book.Journal.Merge(erasure.Journal));
     }
 
     private async Task Read()
@@ -104,29 +114,8 @@ public sealed class Office(JournalStore store, Preferences preferences, TimeProv
         var journal = kept.Header is null
             ? FirmFile.Begin(Guid.CreateVersion7(time.GetUtcNow()).ToString())
             : FirmFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""])).Journal;
-        await Remember(journal);
+        await names.Learn(journal);
         Book = FirmBook.Fold(journal);
-    }
-
-    private async Task Remember(VisitJournal journal)
-    {
-        foreach (var (reference, text) in await store.Texts(journal.Entries.Select(e => e.Body).OfType<Customer>().SelectMany(c => c.References))) words[reference] = text;
-    }
-
-    private async Task<Customer> Hidden(Customer customer) => customer with
-    {
-        Name = await Hidden(customer.Name),
-        Address = await Hidden(customer.Address),
-        Phone = await Hidden(customer.Phone),
-        Mail = await Hidden(customer.Mail),
-    };
-
-    private async Task<string?> Hidden(string? text)
-    {
-        if (string.IsNullOrEmpty(text) || Blob.IsReference(text)) return text;
-        var reference = await store.KeepText(text);
-        words[reference] = text;
-        return reference;
     }
 
     private void Set(VisitJournal journal)

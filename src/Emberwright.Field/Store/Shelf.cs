@@ -66,12 +66,12 @@ public sealed class Shelf(JournalStore store, Office office, TimeProvider time)
     }
 
     /// <summary>Makes missing lines, a few at a time so that the screen keeps moving.</summary>
-    public async Task CatchUp(IReadOnlyList<string> missing, Func<IEnumerable<KeptVisit>, IReadOnlyList<Visit>> fold)
+    public async Task CatchUp(IReadOnlyList<string> missing, Func<IEnumerable<KeptVisit>, Task<IReadOnlyList<Visit>>> fold)
     {
         Waiting = missing.Count;
         foreach (var batch in missing.Chunk(Batch))
         {
-            var visits = fold(await store.Journals(batch));
+            var visits = await fold(await store.Journals(batch));
             await Task.Delay(1);
             await Put(visits);
             Waiting -= batch.Length;

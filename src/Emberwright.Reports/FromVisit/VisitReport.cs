@@ -86,6 +86,8 @@ public static class VisitReport
     {
         if (visit.Seal is not { } seal) yield break;
         if (!seal.Intact) yield return "What was sealed is no longer whole: entries are missing or changed.";
+        if (seal.Erased.Count > 0)
+            yield return $"A person's words were erased on request from {seal.Erased.Count} {(seal.Erased.Count == 1 ? "entry" : "entries")}; the seal goes by the hash of what was signed.";
         if (seal.Addenda.Count > 0)
             yield return $"{seal.Addenda.Count} {(seal.Addenda.Count == 1 ? "entry" : "entries")} came after the visit was sealed and {(seal.Addenda.Count == 1 ? "is" : "are")} not part of it.";
     }

@@ -1,3 +1,5 @@
+using Emberwright.Visits.Journal;
+
 namespace Emberwright.Visits.Firm;
 
 /// <summary>
@@ -10,7 +12,7 @@ public static class StoveKey
     public static string Of(Visit visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return Of(visit.Appliance?.Maker, visit.Appliance?.Serial, visit.Customer?.Name, visit.Customer?.Address) ?? "visit/" + visit.Id;
+        return Of(visit.Appliance?.Maker, visit.Appliance?.Serial, PersonalWords.Known(visit.Customer?.Name), PersonalWords.Known(visit.Customer?.Address)) ?? "visit/" + visit.Id;
     }
 
     /// <summary>The key of a stove by its label or, without one, by its household; null when neither is known.</summary>
@@ -20,5 +22,5 @@ public static class StoveKey
         : null;
 
     // Letters and digits only: labels are copied with and without hyphens.
-    private static string Plain(string? text) => string.Concat((text ?? "").Where(char.IsLetterOrDigit)).ToLowerInvariant();
+    internal static string Plain(string? text) => string.Concat((text ?? "").Where(char.IsLetterOrDigit)).ToLowerInvariant();
 }

@@ -138,9 +138,9 @@ public sealed record VisitSummary
             Booked = visit.Call?.Booked,
             Kind = visit.Call?.VisitKind,
             Job = visit.Call?.Job,
-            Customer = visit.Customer?.Name,
-            Address = visit.Customer?.Address,
-            Phone = visit.Customer?.Phone,
+            Customer = Shown(visit.Customer?.Name),
+            Address = Shown(visit.Customer?.Address),
+            Phone = Shown(visit.Customer?.Phone),
             Pattern = visit.Appliance?.Pattern,
             Maker = visit.Appliance?.Maker,
             Model = visit.Appliance?.Model,
@@ -163,8 +163,11 @@ public sealed record VisitSummary
 
     /// <summary>All words one may search by, in lower case.</summary>
     public string Text() => string.Join('\n',
-        new[] { Customer, Address, Phone, Maker, Model, Serial, Label, Complaint, Job, Pattern?.Replace('-', ' ') }
+        new[] { PersonalWords.Known(Customer), PersonalWords.Known(Address), PersonalWords.Known(Phone), Maker, Model, Serial, Label, Complaint, Job, Pattern?.Replace('-', ' ') }
             .Concat(Parts.SelectMany(p => new[] { p.Part, p.Number })).Concat(Codes).Where(w => !string.IsNullOrEmpty(w))).ToLowerInvariant();
+
+    // Words kept apart and not here are not known; that some were erased is.
+    private static string? Shown(string? words) => Blob.IsReference(words) ? null : words;
 
     // A call and its answers alone are not on site.
     private static bool IsOnSite(EntryBody body) => body is SafeBody or ReadingBody or ObservationBody or ActionBody or PhotoBody or ProofBody;

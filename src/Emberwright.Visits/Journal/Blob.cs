@@ -9,7 +9,7 @@ namespace Emberwright.Visits.Journal;
 /// </summary>
 public static class Blob
 {
-    private const string Prefix = "sha256:";
+    internal const string Prefix = "sha256:";
     private static readonly SearchValues<char> Hexadecimal = SearchValues.Create("0123456789abcdef");
 
     /// <summary>The reference to these bytes.</summary>

@@ -4,7 +4,8 @@ using System.Text;
 namespace Emberwright.Visits.Journal;
 
 /// <summary>
-/// One fact of a visit, exactly as first written. It is never edited: a correction is another entry.
+/// One fact of a visit, exactly as first written. It is never edited: a correction is another entry. Only a person's
+/// words may leave it, on request; see <see cref="Redaction"/>.
 /// Two entries are equal when their id, line and place in the order are; the body follows from the line.
 /// </summary>
 public sealed class Entry : IComparable<Entry>, IEquatable<Entry>
@@ -36,8 +37,11 @@ public sealed class Entry : IComparable<Entry>, IEquatable<Entry>
     /// <summary>The line as first written, without its line end.</summary>
     public required string Line { get; init; }
 
-    /// <summary>SHA-256 of the line's UTF-8 bytes, lower-case hexadecimal.</summary>
-    public string LineHash() => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Line)));
+    /// <summary>Hash of the line as first written, where words were erased from it since; null for a line that stands as written.</summary>
+    public string? Was { get; init; }
+
+    /// <summary>SHA-256 of the UTF-8 bytes of the line as first written, lower-case hexadecimal.</summary>
+    public string LineHash() => Was ?? Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Line)));
 
     /// <summary>Order of the journal: clock, device, seq, then id and line so that the order is total.</summary>
     public int CompareTo(Entry? other)

@@ -7,6 +7,11 @@ public abstract record EntryBody
     public abstract string Kind { get; }
 
     internal abstract void Write(BodyWriter writer);
+
+    /// <summary>The same with each of a person's words replaced; a body without such words is itself.</summary>
+    internal virtual EntryBody WithPersonal(Func<string, string> each) => this;
+
+    private protected static string? Each(string? words, Func<string, string> each) => string.IsNullOrEmpty(words) ? words : each(words);
 }
 
 /// <summary>The body of a kind this version does not know. It is kept and written back untouched.</summary>

@@ -31,6 +31,7 @@ public static class EntryKinds
         ["due"] = DueBody.Read,
         ["handover"] = HandoverBody.Read,
         ["correction"] = CorrectionBody.Read,
+        ["erased"] = ErasedBody.Read,
         ["signature"] = SignatureBody.Read,
         ["seal"] = SealBody.Read,
     };

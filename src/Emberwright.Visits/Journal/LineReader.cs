@@ -56,7 +56,7 @@ internal sealed class LineReader(string visit, JournalFormat format, IReadOnlyLi
         hasTime = true;
 
         var body = ReadBody(envelope, kind, version, json, found);
-        return Place(line, envelope.Text("id"), envelope.Text("device"), Seq(envelope), Clock(envelope), body);
+        return Place(line, envelope.Text("id"), envelope.Text("device"), Seq(envelope), Clock(envelope), body, Was(envelope));
     }
 
     private EntryBody ReadBody(BodyReader envelope, string kind, int version, JsonElement json, List<Problem> found)
@@ -89,9 +89,17 @@ internal sealed class LineReader(string visit, JournalFormat format, IReadOnlyLi
         return null;
     }
 
+    private static string? Was(BodyReader envelope)
+    {
+        if (envelope.Text("was") is not { } hash) return null;
+        return Blob.IsReference(Blob.Prefix + hash)
+            ? hash
+            : envelope.Report<string>("was", hash, "This is no hash.", "It is written when words are erased from a line: 64 hexadecimal digits.");
+    }
+
     private Entry Unreadable(string line, List<Problem> found) => Place(line, null, null, null, null, new UnreadBody("", found));
 
-    private Entry Place(string line, string? id, string? device, long? seq, HybridClock? stated, EntryBody body)
+    private Entry Place(string line, string? id, string? device, long? seq, HybridClock? stated, EntryBody body, string? was = null)
     {
         device ??= Entry.ByHand;
         clock = stated ?? clock.Next(at);
@@ -107,6 +115,7 @@ internal sealed class LineReader(string visit, JournalFormat format, IReadOnlyLi
             Clock = clock,
             Body = body,
             Line = line,
+            Was = was,
         };
     }
 

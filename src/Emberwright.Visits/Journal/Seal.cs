@@ -4,6 +4,7 @@
 //   sorted by name, "name=value".
 // Validity: any set of entries, in whatever order they arrived; a chain of hashes would depend on the order.
 // Assumptions: the hash is printed on the signed report. It shows a change; it does not tell who made it.
+// Where a person's words were erased from an entry, its line as first written is known by its hash alone.
 // Source: SHA-256, FIPS 180-4.
 using System.Security.Cryptography;
 using System.Text;
@@ -16,7 +17,8 @@ namespace Emberwright.Visits.Journal;
 /// <param name="Intact">True when everything it covers is here and unchanged.</param>
 /// <param name="Missing">Ids it covers that are not here.</param>
 /// <param name="Addenda">Entries it does not cover; they came later and are shown as such.</param>
-public sealed record SealCheck(Entry Entry, SealBody Body, bool Intact, IReadOnlyList<string> Missing, IReadOnlyList<Entry> Addenda);
+/// <param name="Erased">Entries it covers from which a person's words were erased since: it goes by the hash of what they were.</param>
+public sealed record SealCheck(Entry Entry, SealBody Body, bool Intact, IReadOnlyList<string> Missing, IReadOnlyList<Entry> Addenda, IReadOnlyList<Entry> Erased);
 
 /// <summary>Seals a journal and checks a sealed one.</summary>
 public static class Seal
@@ -46,7 +48,7 @@ public static class Seal
         var covered = journal.Entries.Where(e => ids.Contains(e.Id)).ToArray();
         var missing = ids.Except(covered.Select(e => e.Id)).Order(StringComparer.Ordinal).ToArray();
         var addenda = journal.Entries.Where(e => e != entry && !ids.Contains(e.Id)).ToArray();
-        return new SealCheck(entry, seal, Hash(covered, seal.LastSeq, seal.Engine, seal.Figures) == seal.Hash, missing, addenda);
+        return new SealCheck(entry, seal, Hash(covered, seal.LastSeq, seal.Engine, seal.Figures) == seal.Hash, missing, addenda, [.. covered.Where(e => e.Was is not null)]);
     }
 
     private static string Hash(

@@ -23,11 +23,12 @@ public sealed record VisitFile(VisitJournal Journal, IReadOnlyList<Problem> Prob
         return Read(text, format, format.Upcasts);
     }
 
-    /// <summary>The text of a journal: header and lines as first written, each ended by a line feed.</summary>
+    /// <summary>The text of a journal: header, words kept beside it, and lines as first written, each ended by a line feed.</summary>
     public static string Write(VisitJournal journal)
     {
         ArgumentNullException.ThrowIfNull(journal);
         var text = new StringBuilder(journal.Header.Line).Append('\n');
+        foreach (var kept in journal.Words.OrderBy(w => w.Key, StringComparer.Ordinal)) text.Append(WordsLine.Write(kept)).Append('\n');
         foreach (var entry in journal.Entries) text.Append(entry.Line).Append('\n');
         return text.ToString();
     }
@@ -53,13 +54,15 @@ public sealed record VisitFile(VisitJournal Journal, IReadOnlyList<Problem> Prob
         var header = ReadHeader(lines, format, problems, out var first);
         var reader = new LineReader(header.Visit, format, upcasts);
         var entries = new List<Entry>();
+        var words = new Dictionary<string, string>(StringComparer.Ordinal);
         for (var i = first; i < lines.Length; i++)
         {
             var line = lines[i].TrimEnd('\r');
-            if (!string.IsNullOrWhiteSpace(line)) entries.Add(reader.Read(line, i + 1, torn: i == lines.Length - 1));
+            if (WordsLine.Read(line, i + 1, problems) is { } kept) words[kept.Key] = kept.Value;
+            else if (!string.IsNullOrWhiteSpace(line) && !WordsLine.IsOne(line)) entries.Add(reader.Read(line, i + 1, torn: i == lines.Length - 1));
         }
 
-        return new VisitFile(VisitJournal.Of(header, entries), [.. problems, .. reader.Problems]);
+        return new VisitFile(VisitJournal.Of(header, entries).With(words), [.. problems, .. reader.Problems]);
     }
 
     private static VisitHeader ReadHeader(string[] lines, JournalFormat format, List<Problem> problems, out int next)

@@ -7,10 +7,13 @@ namespace Emberwright.Visits.Journal;
 /// </summary>
 public sealed class VisitJournal : IEquatable<VisitJournal>
 {
-    private VisitJournal(VisitHeader header, IReadOnlyList<Entry> entries)
+    private static readonly Dictionary<string, string> NoWords = [];
+
+    private VisitJournal(VisitHeader header, IReadOnlyList<Entry> entries, IReadOnlyDictionary<string, string> words)
     {
         Header = header;
         Entries = entries;
+        Words = words.Count == 0 ? words : Kept(words, entries);
     }
 
     /// <summary>The first line of its file.</summary>
@@ -19,18 +22,31 @@ public sealed class VisitJournal : IEquatable<VisitJournal>
     /// <summary>All entries, in order.</summary>
     public IReadOnlyList<Entry> Entries { get; }
 
+    /// <summary>
+    /// Words about people that entries name by reference, with their salt as <see cref="TextBlob"/> keeps them. They
+    /// belong to no entry and no seal, and two journals with the same entries are equal whatever is kept beside them.
+    /// </summary>
+    public IReadOnlyDictionary<string, string> Words { get; }
+
+    /// <summary>This journal with words kept beside it; those that are erased, or not what their reference says, are left out.</summary>
+    /// <param name="words">Salted words by reference.</param>
+    public VisitJournal With(IEnumerable<KeyValuePair<string, string>> words) => new(Header, Entries, Words.Concat(words).DistinctBy(w => w.Key).ToDictionary());
+
+    /// <summary>References that entries say were erased.</summary>
+    public IEnumerable<string> Erased => Erasures(Entries);
+
     /// <summary>A journal with nothing in it.</summary>
     /// <param name="visit">Id of the visit.</param>
-    public static VisitJournal Begin(string visit) => new(VisitHeader.For(visit), []);
+    public static VisitJournal Begin(string visit) => new(VisitHeader.For(visit), [], NoWords);
 
     /// <summary>A journal of any format with nothing in it.</summary>
-    public static VisitJournal Begin(string id, JournalFormat format) => new(VisitHeader.For(id, format), []);
+    public static VisitJournal Begin(string id, JournalFormat format) => new(VisitHeader.For(id, format), [], NoWords);
 
     /// <summary>A journal of given entries; the same entry twice is one.</summary>
-    public static VisitJournal Of(VisitHeader header, IEnumerable<Entry> entries) => new(header, Union(entries));
+    public static VisitJournal Of(VisitHeader header, IEnumerable<Entry> entries) => new(header, Union(entries), NoWords);
 
     /// <summary>This journal with one more entry.</summary>
-    public VisitJournal Append(Entry entry) => new(Header, Union(Entries.Append(entry)));
+    public VisitJournal Append(Entry entry) => new(Header, Union(Entries.Append(entry)), Words);
 
     /// <summary>The entries of both.</summary>
     /// <exception cref="ArgumentException">The other journal belongs to another visit.</exception>
@@ -39,7 +55,7 @@ public sealed class VisitJournal : IEquatable<VisitJournal>
         ArgumentNullException.ThrowIfNull(other);
         if (other.Header.Visit != Header.Visit || other.Header.Format != Header.Format)
             throw new ArgumentException($"The journals belong to two visits, {Header.Visit} and {other.Header.Visit}. Merge journals of one visit only.", nameof(other));
-        return new(Later(Header, other.Header), Union(Entries.Concat(other.Entries)));
+        return new(Later(Header, other.Header), Union(Entries.Concat(other.Entries)), Words.Concat(other.Words).DistinctBy(w => w.Key).ToDictionary());
     }
 
     /// <summary>
@@ -65,9 +81,26 @@ public sealed class VisitJournal : IEquatable<VisitJournal>
     // One line met in two files may have been given two derived places; the earlier one holds in any order of merging.
     private static Entry[] Union(IEnumerable<Entry> entries)
     {
-        var sorted = entries.GroupBy(e => (e.Id, e.Line)).Select(same => same.Min()!).ToArray();
+        var sorted = WithoutErased([.. entries.GroupBy(e => (e.Id, e.Line)).Select(same => same.Min()!)]);
         Array.Sort(sorted);
         return sorted;
+    }
+
+    // A line from which words were erased takes the place of the line it was; of two such, the one that says less stays.
+    private static Entry[] WithoutErased(Entry[] entries)
+    {
+        if (!entries.Any(e => e.Was is not null)) return entries;
+        var stays = entries.Where(e => e.Was is not null).GroupBy(e => (e.Id, e.Was)).ToDictionary(g => g.Key, g => g.OrderBy(e => e.Line.Length).ThenBy(e => e.Line, StringComparer.Ordinal).First());
+        return [.. entries.Where(e => !stays.TryGetValue((e.Id, e.LineHash()), out var less) || ReferenceEquals(less, e))];
+    }
+
+    private static IEnumerable<string> Erasures(IReadOnlyList<Entry> entries) =>
+        entries.SelectMany(e => e.Body switch { ErasedBody visit => visit.Blobs, Firm.Erased person => person.Blobs, _ => [] });
+
+    private static Dictionary<string, string> Kept(IReadOnlyDictionary<string, string> words, IReadOnlyList<Entry> entries)
+    {
+        var erased = Erasures(entries).ToHashSet(StringComparer.Ordinal);
+        return words.Where(w => !erased.Contains(w.Key)).ToDictionary();
     }
 
     private static VisitHeader Later(VisitHeader a, VisitHeader b) =>

@@ -35,7 +35,7 @@ public class FirmSchemaTests
     {
         using var document = JsonDocument.Parse(SchemaText);
         var definitions = document.RootElement.GetProperty("$defs");
-        string[] shared = ["header", "entry", "blob"];
+        string[] shared = ["header", "words", "entry", "blob"];
         Assert.Equal(FirmKinds.Names.Order(), definitions.EnumerateObject().Select(d => d.Name).Except(shared).Order());
         foreach (var kind in FirmKinds.Names)
             foreach (var example in definitions.GetProperty(kind).GetProperty("examples").EnumerateArray())

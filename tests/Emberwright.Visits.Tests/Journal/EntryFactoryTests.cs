@@ -48,6 +48,7 @@ public class EntryFactoryTests
         new ExplanationBody("e", "collar", Cause.PartOnOrder, Consequence.UseLimited, "words"),
         new DueBody(new DateOnly(2027, 1, 14), DueFor.FollowUp, "basis"),
         new SignatureBody(Role.Supervisor, "name", Blob.ReferenceTo([3]), true),
+        new ErasedBody([Blob.ReferenceTo([4])], "by letter"),
         new CorrectionBody("id", null, "typing slip"),
         new CorrectionBody("id", new NoteBody("right"), "typing slip"),
     ];

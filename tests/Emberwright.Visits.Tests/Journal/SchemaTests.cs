@@ -34,7 +34,7 @@ public class SchemaTests
     {
         using var document = JsonDocument.Parse(SchemaText);
         var definitions = document.RootElement.GetProperty("$defs");
-        string[] shared = ["header", "entry", "area", "blob"];
+        string[] shared = ["header", "words", "entry", "area", "blob"];
         Assert.Equal(EntryKinds.Names.Order(), definitions.EnumerateObject().Select(d => d.Name).Except(shared).Order());
         foreach (var kind in EntryKinds.Names)
         {

@@ -3,7 +3,8 @@
 // dropped in the same transaction that adds to its journal, so that a line that is there is never out of date.
 //
 // A journal is only ever added to: lines go in with add(), which refuses the same line twice, and no function here
-// changes or removes one. (Removing the demo firm removes whole visits that were marked as demo.)
+// changes or removes one, but for redact(): on a person's request it takes words out of a line, which then states the
+// hash of what it was. (Removing the demo firm removes whole visits that were marked as demo.)
 // A write is over when the transaction has reached the disk (durability: strict); only then does the promise
 // resolve, and only then may a screen say "saved". A picture is written in a first transaction, the entry that
 // names it in a second, so that no entry ever points at a picture that is not there.
@@ -222,6 +223,29 @@ export async function texts(hashes) {
 /** Erases bytes for good, on a person's request. The entries that name them stay. */
 export function erase(hashes) {
     return write(['pictures'], transaction => { for (const hash of hashes) transaction.objectStore('pictures').delete(hash); });
+}
+
+function instead(transaction, name, keyOf, hashes, lines) {
+    const store = transaction.objectStore(name);
+    hashes.forEach((hash, n) => {
+        keyOf(store, hash).onsuccess = event => {
+            const cursor = event.target.result;
+            if (cursor) cursor.update({ ...cursor.value, line: lines[n] });
+        };
+    });
+}
+
+/** Puts lines without a person's words in the place of those whose hash as first written they state. */
+export function redact(visit, hashes, lines) {
+    return write(['lines', 'index'], transaction => {
+        transaction.objectStore('index').delete(visit);
+        instead(transaction, 'lines', (store, hash) => store.index('line').openCursor(IDBKeyRange.only([visit, hash])), hashes, lines);
+    }).then(() => channel.postMessage(visit));
+}
+
+/** The same in the firm's book. */
+export function redactBook(hashes, lines) {
+    return write(['book'], transaction => instead(transaction, 'book', (store, hash) => store.index('hash').openCursor(IDBKeyRange.only(hash)), hashes, lines));
 }
 
 /** Hashes of everything kept beside the journals. */

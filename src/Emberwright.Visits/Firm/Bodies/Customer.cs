@@ -40,6 +40,9 @@ public sealed record Customer(
         ReadId(r), r.Text("name"), r.Text("address"), r.Text("phone"), r.Text("mail"), r.Text("access"),
         r.Quantity("fuelPerYear", Stove.Quantities.Dimension.Mass));
 
+    internal override EntryBody WithPersonal(Func<string, string> each) =>
+        this with { Name = Each(Name, each), Address = Each(Address, each), Phone = Each(Phone, each), Mail = Each(Mail, each) };
+
     private protected override void WriteMembers(BodyWriter w)
     {
         w.Text("name", Name);

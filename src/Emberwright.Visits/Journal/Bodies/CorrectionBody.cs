@@ -30,6 +30,8 @@ public sealed record CorrectionBody(string Target, EntryBody? Replacement, strin
         return new(target, null, reason);
     }
 
+    internal override EntryBody WithPersonal(Func<string, string> each) => Replacement is null ? this : this with { Replacement = Replacement.WithPersonal(each) };
+
     internal override void Write(BodyWriter w)
     {
         w.Text(Replacement is null ? "withdraws" : "replaces", Target);

@@ -11,6 +11,8 @@ public sealed record CustomerBody(string? Name = null, string? Address = null, s
 
     internal static CustomerBody Read(BodyReader r) => new(r.Text("name"), r.Text("address"), r.Text("phone"));
 
+    internal override EntryBody WithPersonal(Func<string, string> each) => new CustomerBody(Each(Name, each), Each(Address, each), Each(Phone, each));
+
     internal override void Write(BodyWriter w)
     {
         w.Text("name", Name);

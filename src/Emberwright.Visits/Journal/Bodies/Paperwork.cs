@@ -23,6 +23,8 @@ public sealed record ConsentBody(
             r.Flag("inWriting") ?? false, r.Choice<Area>("area"));
     }
 
+    internal override EntryBody WithPersonal(Func<string, string> each) => this with { By = Each(By, each) };
+
     internal override void Write(BodyWriter w)
     {
         w.Text("about", About);
@@ -57,6 +59,9 @@ public sealed record SignatureBody(Role Role, string? Name = null, string? Image
 
     internal static SignatureBody Read(BodyReader r) =>
         new(r.RequiredChoice<Role>("role"), r.Text("name"), r.Text("blob"), r.Flag("absent") ?? false);
+
+    // Whoever works for the firm answers for what they sign.
+    internal override EntryBody WithPersonal(Func<string, string> each) => Role == Role.Customer ? this with { Name = Each(Name, each) } : this;
 
     internal override void Write(BodyWriter w)
     {

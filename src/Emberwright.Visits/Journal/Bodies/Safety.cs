@@ -105,6 +105,8 @@ public sealed record NoticeBody(string Reason, string? ReleasedBy = null, string
         r.Required("reason", "Write why the appliance must not be operated."), r.Text("releasedBy"), r.Text("readTo"),
         r.Flag("signed") ?? false, r.Flag("lifted") ?? false);
 
+    internal override EntryBody WithPersonal(Func<string, string> each) => this with { ReadTo = Each(ReadTo, each) };
+
     internal override void Write(BodyWriter w)
     {
         w.Text("reason", Reason);

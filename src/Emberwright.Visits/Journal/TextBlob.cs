@@ -1,7 +1,6 @@
 using System.Text;
-using Emberwright.Visits.Journal;
 
-namespace Emberwright.Visits.Firm;
+namespace Emberwright.Visits.Journal;
 
 /// <summary>
 /// Words about a person, kept as bytes beside the journal so that they can be erased. The bytes are 32 random
