@@ -31,6 +31,15 @@ public sealed class Catalogue
         _actions = Actions.ToFrozenDictionary(a => a.Id);
     }
 
+    private Catalogue(Catalogue other, Func<string, string?, double, double> minutes)
+    {
+        (PatternId, Faults, Signs, _faults, _signs) = (other.PatternId, other.Faults, other.Signs, other._faults, other._signs);
+        Checks = [.. other.Checks.Select(c => c with { Minutes = minutes(c.Id, c.Action, c.Minutes) })];
+        Actions = [.. other.Actions.Select(a => a with { Minutes = minutes(a.Id, null, a.Minutes) })];
+        _checks = Checks.ToFrozenDictionary(c => c.Id);
+        _actions = Actions.ToFrozenDictionary(a => a.Id);
+    }
+
     /// <summary>The pattern.</summary>
     public string PatternId { get; }
 
@@ -53,6 +62,15 @@ public sealed class Catalogue
     {
         PatternIds.Require(patternId);
         return ByPattern[patternId].Value;
+    }
+
+    /// <summary>The same with the minutes that checks and actions take a firm; a check that is an action takes the action's.</summary>
+    /// <param name="minutes">Minutes by id of check or action.</param>
+    public Catalogue Timed(IReadOnlyDictionary<string, Rates.Rate> minutes)
+    {
+        ArgumentNullException.ThrowIfNull(minutes);
+        return minutes.Count == 0 ? this
+            : new(this, (id, action, usual) => minutes.TryGetValue(id, out var own) || action is not null && minutes.TryGetValue(action, out own) ? own.Value : usual);
     }
 
     /// <summary>A fault by its id, or null.</summary>

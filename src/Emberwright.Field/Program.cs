@@ -13,6 +13,7 @@ builder.Services.AddSingleton<Office>();
 builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Book>();
 builder.Services.AddSingleton<Erasing>();
+builder.Services.AddSingleton<OwnRates>();
 builder.Services.AddSingleton<Readout>();
 builder.Services.AddSingleton<Bench>();
 builder.Services.AddSingleton<VisitPrint>();

@@ -128,7 +128,7 @@ public sealed record Findings(
         ArgumentNullException.ThrowIfNull(visit);
         ArgumentNullException.ThrowIfNull(pattern);
         ArgumentNullException.ThrowIfNull(problems);
-        var catalogue = Catalogue.For(pattern.Id);
+        var catalogue = rates is null ? Catalogue.For(pattern.Id) : Catalogue.For(pattern.Id).Timed(rates.Minutes);
         var (card, cardProblems) = CardOf(visit);
         problems = [.. problems, .. cardProblems];
         var stove = visit.Case(pattern, card) with { Rates = rates };

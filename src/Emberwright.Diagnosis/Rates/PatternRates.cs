@@ -12,6 +12,9 @@ namespace Emberwright.Diagnosis.Rates;
 /// <param name="Fouling">Mean fouling per tonne of fuel burned since cleaning, −ln of the share left open.</param>
 public sealed record PatternRates(string Pattern, IReadOnlyDictionary<string, Rate> Faults, IReadOnlyDictionary<Parameter, Rate> Fouling)
 {
+    /// <summary>Minutes that checks and actions take the firm, by id; the catalogue's where none is given.</summary>
+    public IReadOnlyDictionary<string, Rate> Minutes { get; init; } = new Dictionary<string, Rate>();
+
     /// <summary>What catalogue and tables say.</summary>
     /// <param name="patternId">Pattern id.</param>
     public static PatternRates Of(string patternId) => new(
@@ -26,7 +29,7 @@ public sealed record PatternRates(string Pattern, IReadOnlyDictionary<string, Ra
     {
         ArgumentNullException.ThrowIfNull(other);
         if (other.Pattern != Pattern) throw new ArgumentException($"The rates are of pattern '{other.Pattern}', these of '{Pattern}'.", nameof(other));
-        return this with { Faults = Merged(Faults, other.Faults), Fouling = Merged(Fouling, other.Fouling) };
+        return this with { Faults = Merged(Faults, other.Faults), Fouling = Merged(Fouling, other.Fouling), Minutes = Merged(Minutes, other.Minutes) };
     }
 
     private static Dictionary<TKey, Rate> Merged<TKey>(IReadOnlyDictionary<TKey, Rate> mine, IReadOnlyDictionary<TKey, Rate> others) where TKey : notnull

@@ -12,6 +12,7 @@ public static class RatesFile
 
     private const double MostPercent = 100;
     private const double MostPerTonne = 5;
+    private const double MostMinutes = 600;
     private const string Unsaid = "your own file";
 
     /// <summary>The rates of each pattern in the file.</summary>
@@ -61,7 +62,14 @@ public static class RatesFile
                 throw Refused($"{id}.fouling", member.Name, "No passage goes by this name.", $"It is one of {string.Join(", ", Passages.Keys)}.");
             fouling[passage] = Read($"{id}.fouling.{member.Name}", member.Value, "perTonne", MostPerTonne);
         }
-        return new PatternRates(id, faults, fouling);
+        var minutes = new Dictionary<string, Rate>();
+        foreach (var member in Members(pattern, "minutes"))
+        {
+            if (catalogue.Check(member.Name) is null && catalogue.Action(member.Name) is null)
+                throw Refused($"{id}.minutes", member.Name, "The pattern has no such check or action.", "The faults command lists the actions, next and attend name the checks.");
+            minutes[member.Name] = Read($"{id}.minutes.{member.Name}", member.Value, "minutes", MostMinutes);
+        }
+        return new PatternRates(id, faults, fouling) { Minutes = minutes };
     }
 
     private static JsonElement.ObjectEnumerator Members(JsonElement pattern, string name) =>

@@ -1,4 +1,5 @@
 using Emberwright.Visits.Firm;
+using Emberwright.Visits.Journal;
 
 namespace Emberwright.Field.Home;
 
@@ -22,8 +23,8 @@ public static class FirmForms
         ["people"] = new("person", "People", "Who works for the firm, and what each is qualified for until when.", "Nobody yet. Add who signs visits.", "Add a person", "Name",
             [new("name", "Name, as it stands under entries"), new("phone", "Telephone", "tel"), new("qualifications", "Qualifications: what; number; until", Lines: true, Hint: "solid-fuel inspection; 17-204; 2027-06-30")],
             book => book.People),
-        ["instruments"] = new("instrument", "Instruments of the firm", "A reading taken with one whose calibration has run out is flagged.", "No instrument yet.", "Add an instrument", "Name",
-            [new("name", "The name readings use"), new("serial", "Serial number"), new("measures", "What it measures"), new("calibratedOn", "Calibrated on", "date"), new("calibratedUntil", "Good until", "date")],
+        ["instruments"] = new("instrument", "Instruments", "Each reading is put down to the instrument of its kind. One taken after its calibration ran out is flagged, and as left it cannot be signed off.", "No instrument yet.", "Add an instrument", "Name",
+            [new("name", "The name readings use"), new("tool", "What it reads", Choices: [.. Enum.GetValues<Tool>().Select(tool => (EnumWords.Of(tool), ToolWords.Of(tool)))]), new("serial", "Serial number"), new("measures", "Range and what else to know"), new("calibratedOn", "Calibrated on", "date"), new("calibratedUntil", "Good until", "date")],
             book => book.Instruments),
         ["parts"] = new("part", "Parts", "What lies on the van is what was counted, less what visits fitted since.", "No part yet. Add one, or take a table in under Exchange.", "Add a part", "Name or number",
             [
@@ -48,7 +49,7 @@ public static class FirmForms
     {
         Customer c when c.With(words) is var said => new[] { said.Name ?? "Erased, or no name", said.Address, said.Phone, said.Access, said.FuelPerYear is { } fuel ? $"{fuel} a year" : null },
         Person p => [p.Title, p.Phone, string.Join(", ", (p.Qualifications ?? []).Select(q => q.What))],
-        Instrument i => [i.Title, i.Measures, i.Serial is { Length: > 0 } serial ? $"serial {serial}" : null],
+        Instrument i => [i.Title, i.Tool is { } tool ? ToolWords.Of(tool) : null, i.Measures, i.Serial is { Length: > 0 } serial ? $"serial {serial}" : null],
         Part p => [p.Title, p.Fits, p.SupersededBy is { Length: > 0 } by ? $"superseded by {by}" : null, p.Tag is { Length: > 0 } tag ? $"tag {tag}" : null],
         StoveRecord s => [s.Title, s.Serial is { Length: > 0 } serial ? $"serial {serial}" : null, s.Place],
         _ => [record.Title],

@@ -7,4 +7,6 @@ namespace Emberwright.Field.Home;
 /// <param name="Lines">True for a list, one item a line.</param>
 /// <param name="Hint">An example.</param>
 /// <param name="Mode">Which keyboard a phone shows.</param>
-public sealed record RecordField(string Member, string Label, string Type = "text", bool Lines = false, string? Hint = null, string? Mode = null);
+/// <param name="Choices">What there is to choose from, each as files write it and in words; null for words of one's own.</param>
+public sealed record RecordField(
+    string Member, string Label, string Type = "text", bool Lines = false, string? Hint = null, string? Mode = null, IReadOnlyList<(string Value, string Words)>? Choices = null);

@@ -1,4 +1,4 @@
-using Emberwright.Field.Store;
+using Emberwright.Visits.Firm;
 
 namespace Emberwright.Field.Home;
 

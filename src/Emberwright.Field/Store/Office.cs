@@ -10,6 +10,7 @@ namespace Emberwright.Field.Store;
 /// </summary>
 public sealed class Office(JournalStore store, Names names, Preferences preferences, TimeProvider time)
 {
+    private const string InBook = "instruments-in-book";
     private Task? opening;
     private IReadOnlyList<Entry> last = [];
 
@@ -35,6 +36,14 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
     {
         if (bodies.Count == 0) return;
         await Open();
+        (last, LastSaid) = (await Append(bodies), said);
+        await Carry();
+        Changed?.Invoke();
+    }
+
+    private async Task<IReadOnlyList<Entry>> Append(IReadOnlyList<EntryBody> bodies)
+    {
+        if (bodies.Count == 0) return [];
         var journal = Book.Journal;
         var written = new List<Entry>();
         foreach (var body in bodies)
@@ -44,8 +53,8 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
         }
 
         await store.AppendBook(journal, written, demo: false);
-        (last, LastSaid) = (written, said);
-        Set(journal);
+        Book = FirmBook.Fold(journal);
+        return written;
     }
 
     /// <summary>Takes the last step back. Its entries stay in the book, withdrawn.</summary>
@@ -79,6 +88,7 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
         await names.Take(merged);
         await names.Learn(merged);
         Set(merged);
+        await Carry();
     }
 
     /// <summary>Forgets what was read, after the demo firm went.</summary>
@@ -116,7 +126,21 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
             : FirmFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""])).Journal;
         await names.Learn(journal);
         Book = FirmBook.Fold(journal);
+        await TakeOver();
+        await Carry();
     }
+
+    // Instruments that a phone named before the book knew their kind stand in the book from now on.
+    private async Task TakeOver()
+    {
+        if (await store.Setting(InBook) is not null) return;
+        string[] known = [.. Book.Of<Instrument>().Select(i => i.Body.Name).OfType<string>()];
+        await Append([.. preferences.Instruments.Where(own => !known.Contains(own.Name))
+            .Select(own => new Instrument(Guid.CreateVersion7(time.GetUtcNow()).ToString(), own.Name, CalibratedUntil: own.Until, Tool: own.Tool))]);
+        await store.KeepSetting(InBook, "yes");
+    }
+
+    private Task Carry() => preferences.Carry([.. Book.Instruments.Where(i => i.Tool is not null && i.Name is { Length: > 0 }).Select(i => new OwnInstrument(i.Tool!.Value, i.Name!, i.CalibratedUntil))]);
 
     private void Set(VisitJournal journal)
     {

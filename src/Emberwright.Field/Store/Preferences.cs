@@ -19,7 +19,7 @@ public sealed class Preferences(JournalStore store)
     /// <summary>True once the demo visits were laid out on this phone, even if removed since.</summary>
     public bool DemoSeen { get; private set; }
 
-    /// <summary>The instruments that travel with this phone; of each kind the last one named is taken.</summary>
+    /// <summary>The instruments of the firm's book, so that entering a reading does not wait for the book; of each kind the last one is taken.</summary>
     public IReadOnlyList<OwnInstrument> Instruments { get; private set; } = [];
 
     /// <summary>True when a photo's caption tells where it was taken; the pictures themselves never do.</summary>
@@ -85,11 +85,8 @@ public sealed class Preferences(JournalStore store)
     /// <summary>Chooses whether captions tell where a photo was taken.</summary>
     public Task TellPlace(bool tell) => store.KeepSetting("keep-place", (KeepPlace = tell) ? "yes" : "no");
 
-    /// <summary>Adds an instrument, in the place of one of the same name.</summary>
-    public Task Carry(OwnInstrument instrument) => Keep([.. Instruments.Where(one => one.Name != instrument.Name), instrument]);
-
-    /// <summary>Takes an instrument off the list; what was read with it stays as it was.</summary>
-    public Task PutAway(OwnInstrument instrument) => Keep([.. Instruments.Where(one => one != instrument)]);
+    /// <summary>Takes over the instruments of the firm's book.</summary>
+    public Task Carry(IReadOnlyList<OwnInstrument> instruments) => instruments.SequenceEqual(Instruments) ? Task.CompletedTask : Keep(instruments);
 
     private Task Keep(IReadOnlyList<OwnInstrument> instruments) =>
         store.KeepSetting("instruments", JsonSerializer.Serialize(Instruments = instruments, StoreJson.Default.IReadOnlyListOwnInstrument));

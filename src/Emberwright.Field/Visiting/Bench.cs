@@ -14,13 +14,14 @@ namespace Emberwright.Field.Visiting;
 public sealed class Bench : IDisposable
 {
     private readonly Book book;
+    private readonly OwnRates rates;
     private readonly ILogger<Bench> log;
     private CancellationTokenSource thinking = new();
 
     /// <summary>Sets up the bench; what other tabs write to its visit is taken in at once.</summary>
-    public Bench(Book book, ILogger<Bench> log)
+    public Bench(Book book, OwnRates rates, ILogger<Bench> log)
     {
-        (this.book, this.log) = (book, log);
+        (this.book, this.rates, this.log) = (book, rates, log);
         book.Changed += Follow;
     }
 
@@ -141,8 +142,9 @@ public sealed class Bench : IDisposable
         (Thinking, Trouble) = (true, null);
         try
         {
+            await rates.Open();
             var began = TimeProvider.System.GetTimestamp();
-            await foreach (var findings in Engine.Find(visit, token))
+            await foreach (var findings in Engine.Find(visit, rates.Of, token))
             {
                 token.ThrowIfCancellationRequested();
                 Findings = findings;

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Emberwright.Diagnosis.Rates;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits;
 
@@ -15,13 +16,14 @@ public static class Engine
 
     /// <summary>What is found of a visit: a first conclusion from single faults, then the whole. Nothing when its stove has no known pattern.</summary>
     /// <param name="visit">The visit.</param>
+    /// <param name="rates">Gives the firm's own rates of a pattern; null goes by the catalogue.</param>
     /// <param name="cancellation">Cancelled when the visit has changed meanwhile.</param>
-    public static async IAsyncEnumerable<Findings> Find(Visit visit, [EnumeratorCancellation] CancellationToken cancellation)
+    public static async IAsyncEnumerable<Findings> Find(Visit visit, Func<string, PatternRates?> rates, [EnumeratorCancellation] CancellationToken cancellation)
     {
         if (visit.Appliance is not { } appliance || PatternLibrary.Find(appliance.Pattern) is not { } pattern) yield break;
         await Task.Delay(1, cancellation);
         var began = TimeProvider.System.GetTimestamp();
-        foreach (var (_, findings) in Findings.Steps(visit, pattern, []))
+        foreach (var (_, findings) in Findings.Steps(visit, pattern, [], rates: rates(pattern.Id)))
         {
             if (findings is not null) yield return findings;
             if (findings is null && TimeProvider.System.GetElapsedTime(began) < Slice) continue;

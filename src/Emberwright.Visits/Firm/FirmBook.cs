@@ -57,6 +57,9 @@ public sealed class FirmBook
     /// <summary>The customers on the list, as written: their words may be references.</summary>
     public IEnumerable<Customer> Customers => Listed<Customer>();
 
+    /// <summary>Rates the firm's people set themselves.</summary>
+    public IEnumerable<OwnRate> Rates => Listed<OwnRate>();
+
     /// <summary>The stoves that have a record and are on the list.</summary>
     public IEnumerable<StoveRecord> Stoves => Listed<StoveRecord>();
 

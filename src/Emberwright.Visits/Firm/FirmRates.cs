@@ -1,3 +1,4 @@
+using System.Globalization;
 using Emberwright.Diagnosis;
 using Emberwright.Diagnosis.Rates;
 using Emberwright.Visits.Journal;
@@ -15,9 +16,30 @@ public static class FirmRates
     public static IReadOnlyDictionary<string, PatternRates> Of(IEnumerable<VisitSummary> visits)
     {
         ArgumentNullException.ThrowIfNull(visits);
-        return visits.Where(v => v is { State: VisitState.SignedOff, Pattern: not null, Causes.Count: > 0 })
+        var all = visits.ToArray();
+        var minutes = Learning.Timed(all).ToDictionary(m => m.Work, m => new Rate(m.Median, string.Create(CultureInfo.InvariantCulture, $"based on {m.Times} of your visits")));
+        return all.Where(v => v is { State: VisitState.SignedOff, Pattern: not null, Causes.Count: > 0 })
             .GroupBy(v => v.Pattern!).Where(g => Stove.Patterns.PatternLibrary.Find(g.Key)?.Id == g.Key)
-            .ToDictionary(g => g.Key, g => Emberwright.Diagnosis.Rates.Learning.After(PatternRates.Of(g.Key), Counted(g.Key, [.. g])));
+            .ToDictionary(g => g.Key, g => Emberwright.Diagnosis.Rates.Learning.After(PatternRates.Of(g.Key), Counted(g.Key, [.. g])) with { Minutes = Of(g.Key, minutes) });
+    }
+
+    private static Dictionary<string, Rate> Of(string pattern, Dictionary<string, Rate> minutes)
+    {
+        var catalogue = Catalogue.For(pattern);
+        return minutes.Where(m => catalogue.Check(m.Key) is not null || catalogue.Action(m.Key) is not null).ToDictionary();
+    }
+
+    /// <summary>The rates with what the firm's people put in the book in their place.</summary>
+    /// <param name="learnt">What was learned.</param>
+    /// <param name="book">The firm's book.</param>
+    public static IReadOnlyDictionary<string, PatternRates> With(IReadOnlyDictionary<string, PatternRates> learnt, FirmBook book)
+    {
+        ArgumentNullException.ThrowIfNull(learnt);
+        ArgumentNullException.ThrowIfNull(book);
+        var rates = learnt.ToDictionary();
+        foreach (var own in book.Rates.Where(r => r.Value is not null && Stove.Patterns.PatternLibrary.Find(r.Pattern)?.Id == r.Pattern))
+            rates[own.Pattern] = rates.GetValueOrDefault(own.Pattern, PatternRates.Of(own.Pattern)).With(own.ToRates());
+        return rates;
     }
 
     /// <summary>The rates as a file of priors, which the terminal's commands take.</summary>
@@ -35,6 +57,7 @@ public static class FirmRates
                     {
                         one.Member("faults", o => Write(o, "ratePercent", own.Faults.Select(f => (f.Key, f.Value))));
                         one.Member("fouling", o => Write(o, "perTonne", own.Fouling.Select(f => (EnumWords.Of(f.Key), f.Value))));
+                        if (own.Minutes.Count > 0) one.Member("minutes", o => Write(o, "minutes", own.Minutes.Select(m => (m.Key, m.Value))));
                     });
             });
         });

@@ -31,17 +31,17 @@ public sealed record GoodPart(VisitSummary Visit, string Action, double Probabil
 /// <param name="Cause">What the first had found; <c>nothing</c> when it found nothing.</param>
 public sealed record Comeback(VisitSummary First, VisitSummary Again, string Cause);
 
-/// <summary>How long an action took.</summary>
-/// <param name="Action">Action id.</param>
+/// <summary>How long a check or an action took.</summary>
+/// <param name="Work">Id of the check or action.</param>
 /// <param name="Times">How often it was timed.</param>
 /// <param name="Median">Median, minutes.</param>
-public sealed record MinutesTaken(string Action, int Times, double Median);
+public sealed record MinutesTaken(string Work, int Times, double Median);
 
 /// <summary>What the firm's closed visits teach. Derived; what diagnosis does with the counts is its own matter.</summary>
 /// <param name="Patterns">Counts by pattern.</param>
 /// <param name="GoodParts">Good parts renewed.</param>
 /// <param name="Comebacks">Comebacks.</param>
-/// <param name="Minutes">Minutes of each action timed three times or more.</param>
+/// <param name="Minutes">Minutes of each check and action timed three times or more.</param>
 public sealed record Learning(
     IReadOnlyList<PatternCounts> Patterns, IReadOnlyList<GoodPart> GoodParts, IReadOnlyList<Comeback> Comebacks, IReadOnlyList<MinutesTaken> Minutes)
 {
@@ -50,6 +50,10 @@ public sealed record Learning(
     private const double UnlikelyFound = 0.2;
     private const int ComebackDays = 30;
     private const int EnoughTimes = 3;
+
+    // Shorter is two entries written together, longer a lunch between them.
+    private const double ShortestMinutes = 0.2;
+    private const double LongestMinutes = 180;
 
     /// <summary>Learns from visits; those that are not closed are passed over.</summary>
     public static Learning Of(IEnumerable<VisitSummary> visits)
@@ -61,9 +65,17 @@ public sealed record Learning(
             [.. closed.Where(v => v.Causes.Count > 0).GroupBy(v => v.Pattern!).OrderBy(g => g.Key, StringComparer.Ordinal).Select(Counts)],
             [.. closed.SelectMany(GoodPartsOf).OrderByDescending(g => g.Visit.Day)],
             [.. ComebacksOf(all)],
-            [.. closed.SelectMany(v => v.Work).Where(w => w.Minutes is > 0.5 and < 180).GroupBy(w => w.Action).Where(g => g.Count() >= EnoughTimes)
-                .Select(g => new MinutesTaken(g.Key, g.Count(), g.Select(w => w.Minutes).Order().ElementAt(g.Count() / 2))).OrderByDescending(m => m.Times).ThenBy(m => m.Action, StringComparer.Ordinal)]);
+            Timed(closed));
     }
+
+    /// <summary>Minutes of each check and action that closed visits timed three times or more.</summary>
+    public static IReadOnlyList<MinutesTaken> Timed(IEnumerable<VisitSummary> visits) =>
+    [
+        .. visits.Where(v => v.State == VisitState.SignedOff).SelectMany(v => v.Work).Where(w => w.Minutes is > ShortestMinutes and < LongestMinutes)
+            .GroupBy(w => w.Action).Where(g => g.Count() >= EnoughTimes)
+            .Select(g => new MinutesTaken(g.Key, g.Count(), g.Select(w => w.Minutes).Order().ElementAt(g.Count() / 2)))
+            .OrderByDescending(m => m.Times).ThenBy(m => m.Work, StringComparer.Ordinal),
+    ];
 
     /// <summary>The causes that a visit confirmed by curing them; <c>nothing</c> for a sound stove; none when unclear.</summary>
     public static IReadOnlyList<string> Confirmed(VisitSummary visit)

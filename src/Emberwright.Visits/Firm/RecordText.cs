@@ -59,7 +59,7 @@ public static class RecordText
             });
         }
         else if (member == "equivalents") w.TextList(member, plain.Split(['|', '/', ';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
-        else if (member is "price" or "keep" or "perMinute")
+        else if (member is "price" or "keep" or "perMinute" or "value")
         {
             if (plain.Length == 0) return;
             if (IsNumber(plain)) w.Raw(member, plain);
@@ -69,7 +69,7 @@ public static class RecordText
         else if (plain.Length > 0 || !IsTyped(member)) w.Text(member, plain);
     }
 
-    private static bool IsTyped(string member) => member is "fuelPerYear" or "calibratedOn" or "calibratedUntil";
+    private static bool IsTyped(string member) => member is "fuelPerYear" or "calibratedOn" or "calibratedUntil" or "tool";
 
     private static string Text(string member, JsonElement value) => value.ValueKind switch
     {

@@ -177,5 +177,6 @@ public sealed record VisitSummary
         for (var i = 0; i < visit.Facts.Count; i++)
             if (visit.Facts[i] is { Body: ActionBody { Done: true } action } fact)
                 yield return (action.Action, i > 0 ? (fact.At - visit.Facts[i - 1].At).TotalMinutes : 0);
+        foreach (var timed in ChecksTimed.Of(visit)) yield return timed;
     }
 }

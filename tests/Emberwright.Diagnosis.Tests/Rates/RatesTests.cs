@@ -1,3 +1,4 @@
+using Emberwright.Diagnosis.Planning;
 using Emberwright.Diagnosis.Rates;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
@@ -78,8 +79,28 @@ public class RatesTests
     [InlineData("{\"format\": \"emberwright-priors\", \"patterns\": {\"underfed\": {\"faults\": {\"gremlin\": {\"ratePercent\": 1}}}}}", "gremlin")]
     [InlineData("{\"format\": \"emberwright-priors\", \"patterns\": {\"underfed\": {\"faults\": {\"feed-jam\": {\"ratePercent\": 500}}}}}", "500")]
     [InlineData("{\"format\": \"emberwright-priors\", \"patterns\": {\"underfed\": {\"fouling\": {\"vent\": {\"perTonne\": \"much\"}}}}}", "perTonne")]
+    [InlineData("{\"format\": \"emberwright-priors\", \"patterns\": {\"underfed\": {\"minutes\": {\"knit\": {\"minutes\": 5}}}}}", "knit")]
+    [InlineData("{\"format\": \"emberwright-priors\", \"patterns\": {\"underfed\": {\"minutes\": {\"clean-vent\": {\"minutes\": 700}}}}}", "700")]
     public void What_makes_no_sense_is_named(string json, string named) =>
         Assert.Contains(named, Assert.Throws<InputException>(() => RatesFile.Read(json)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Own_minutes_take_the_place_of_the_catalogues_and_the_planner_goes_by_them()
+    {
+        var own = RatesFile.Read("""{"format": "emberwright-priors", "version": 1, "patterns": {"damper-insert": {"minutes": {"clean-vent": {"minutes": 99}}}}}""")[DamperInsert.Id];
+        var (usual, timed) = (Catalogue.For(DamperInsert.Id), Catalogue.For(DamperInsert.Id).Timed(own.Minutes));
+        Assert.Equal(99, timed.Action("clean-vent")!.Minutes);
+        Assert.All(timed.Checks.Where(c => c.Action == "clean-vent"), c => Assert.Equal(99, c.Minutes));
+        Assert.Equal(usual.Checks.Where(c => c.Action != "clean-vent").Select(c => c.Minutes), timed.Checks.Where(c => c.Action != "clean-vent").Select(c => c.Minutes));
+
+        var posterior = Diagnose.Infer(new StoveCase(DamperInsert.Pattern, null, new Site(OutdoorC: 0), new History(8, 2)), [], usual).Posterior!;
+        RecommendedCheck Best(Catalogue catalogue) => new Planner(catalogue, Tariff.Default).Next(posterior, new Situation([], []), 0).Best!;
+        var before = Best(usual);
+        var minutes = usual.Check(before.Check)?.Minutes ?? usual.Action(before.Check)!.Minutes;
+        var after = Best(usual.Timed(new Dictionary<string, Rate> { [before.Check] = new(minutes / 2, "ours") }));
+        Assert.Equal((before.Check, before.Minutes - minutes / 2), (after.Check, after.Minutes));
+        Assert.Equal(before.Cost - minutes / 2 * Tariff.Default.PerMinute, after.Cost, 1e-9);
+    }
 
     [Fact]
     public void Age_and_weather_move_what_wears_and_what_freezes()

@@ -24,15 +24,16 @@ internal static class Screens
     /// <summary>Names the instruments that travel with this phone, in date for a year.</summary>
     public static async Task CarryInstruments(this IPage page, string address)
     {
-        await page.GotoAsync(address + "/firm");
-        await page.GetByText("Add an instrument").ClickAsync();
+        await page.GotoAsync(address + "/firm/instruments");
         foreach (var (kind, name) in new[] { ("Pressure gauge", "gauge"), ("CO in the room", "CO meter") })
         {
-            await page.GetByRole(AriaRole.Button, new() { Name = kind, Exact = true }).ClickAsync();
-            await page.GetByLabel("The name you give it").FillAsync(name);
-            await page.GetByLabel("Its calibration holds until").FillAsync(DateTime.Today.AddYears(1).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
-            await page.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
-            await Expect(page.Locator("#kit ~ ul")).ToContainTextAsync(name);
+            var form = page.Locator("main > details.change");
+            if (await form.GetAttributeAsync("open") is null) await form.Locator("summary").ClickAsync();
+            await form.GetByLabel("The name readings use").FillAsync(name);
+            await form.GetByLabel("What it reads").SelectOptionAsync(new SelectOptionValue { Label = kind });
+            await form.GetByLabel("Good until").FillAsync(DateTime.Today.AddYears(1).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+            await form.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
+            await Expect(page.Locator("main > ul.rows")).ToContainTextAsync(name);
         }
     }
 

@@ -56,7 +56,7 @@ public class LearningTests
     {
         var visits = new[] { 20.0, 24, 90 }.Select((m, i) => SomeVisits.Of($"{i}", $"{i}", "2026-01-05") with { Work = [("clean-vent", m), .. i == 0 ? new[] { ("clean-burn-pot", 5.0) } : []] });
         var taken = Assert.Single(Emberwright.Visits.Firm.Learning.Of(visits).Minutes);
-        Assert.Equal(("clean-vent", 3, 24.0), (taken.Action, taken.Times, taken.Median));
+        Assert.Equal(("clean-vent", 3, 24.0), (taken.Work, taken.Times, taken.Median));
     }
 
     [Fact]
@@ -80,6 +80,47 @@ public class LearningTests
         var job = Assert.Single(Jobs.Of([back, first]));
         Assert.False(job.IsOpen);
         Assert.Empty(job.Waiting);
+    }
+
+    [Fact]
+    public void A_check_takes_from_the_entry_before_it_to_its_last_result()
+    {
+        string[] lines =
+        [
+            """{"format":"emberwright-visit","version":1,"visit":"v"}""",
+            """{"at":"2026-01-14T09:00:00Z","author":"R. Sorrel","kind":"appliance","body":{"pattern":"damper-insert"}}""",
+            """{"at":"2026-01-14T09:10:00Z","kind":"safe","body":{"step":"cool"}}""",
+            """{"at":"2026-01-14T09:14:00Z","kind":"observation","body":{"sign":"glass","outcome":"black"}}""",
+            """{"at":"2026-01-14T09:20:00Z","kind":"action","body":{"action":"clean-vent"}}""",
+        ];
+        var timed = Assert.Single(ChecksTimed.Of(Visit.Fold(VisitFile.Read(string.Join('\n', lines)).Journal)));
+        Assert.Equal(4, timed.Minutes);
+        Assert.Contains("glass", Catalogue.For("damper-insert").Check(timed.Check)!.Signs);
+        Assert.Empty(ChecksTimed.Of(Visit.Fold(VisitFile.Read(string.Join('\n', [lines[0], lines[1].Replace("damper-insert", "pyre"), .. lines[2..]])).Journal)));
+    }
+
+    [Fact]
+    public void Minutes_and_rates_learned_and_set_go_into_one_file_and_what_was_set_goes_first()
+    {
+        var visits = Enumerable.Range(0, 3).Select(n => SomeVisits.Of($"{n}", "a", $"2026-0{n + 1}-05", VisitKind.Breakdown) with
+        {
+            Causes = [new("nest-in-cap", 0.95, 0.02)],
+            Work = [("clean-vent", 30 + n)],
+        }).ToArray();
+        var learnt = FirmRates.Of(visits);
+        Assert.Equal((31, "based on 3 of your visits"), (learnt["damper-insert"].Minutes["clean-vent"].Value, learnt["damper-insert"].Minutes["clean-vent"].Origin));
+
+        var book = FirmBook.Fold(SomeRecords.Book(
+            new OwnRate(OwnRate.IdOf("damper-insert", RateOf.Work, "clean-vent"), "damper-insert", RateOf.Work, "clean-vent", 50, "a boy helps"),
+            new OwnRate(OwnRate.IdOf("underfed", RateOf.Fault, "igniter-dead"), "underfed", RateOf.Fault, "igniter-dead", 22)));
+        var both = FirmRates.With(learnt, book);
+        Assert.Equal((50, "set by you: a boy helps"), (both["damper-insert"].Minutes["clean-vent"].Value, both["damper-insert"].Minutes["clean-vent"].Origin));
+        Assert.Equal(22, both["underfed"].Faults["igniter-dead"].Value);
+        Assert.Equal(learnt["damper-insert"].Faults["nest-in-cap"], both["damper-insert"].Faults["nest-in-cap"]);
+
+        var back = RatesFile.Read(FirmRates.Write(both));
+        Assert.Equal(50, back["damper-insert"].Minutes["clean-vent"].Value);
+        Assert.Equal(both["underfed"].Faults["igniter-dead"].Value, back["underfed"].Faults["igniter-dead"].Value, 1e-6);
     }
 
     [Fact]

@@ -43,7 +43,7 @@ internal sealed class LearnCommand(Terminal terminal) : Command<LearnCommand.Set
         Patterns = learnt.Patterns.Select(p => new { p.Pattern, p.Visits, p.Unclear, Found = p.Found.Select(f => new { Fault = f.Key, Times = f.Value }) }),
         GoodParts = learnt.GoodParts.Select(g => new { g.Visit.Visit, g.Action, Probability = Math.Round(g.Probability, 4) }),
         Comebacks = learnt.Comebacks.Select(c => new { First = c.First.Visit, Again = c.Again.Visit, c.Cause }),
-        Minutes = learnt.Minutes.Select(m => new { m.Action, m.Times, Median = Math.Round(m.Median, 1) }),
+        Minutes = learnt.Minutes.Select(m => new { Action = m.Work, m.Times, Median = Math.Round(m.Median, 1) }),
     };
 
     private void WriteText(Learning learnt)
@@ -56,7 +56,7 @@ internal sealed class LearnCommand(Terminal terminal) : Command<LearnCommand.Set
 
         terminal.Console.WriteLine($"Good parts renewed: {learnt.GoodParts.Count}. Comebacks within a month: {learnt.Comebacks.Count}.");
         foreach (var cause in learnt.Comebacks.GroupBy(c => c.Cause).OrderByDescending(g => g.Count())) terminal.Console.WriteLine($"  {cause.Count(),4} × after {Name(cause.Key)}");
-        foreach (var taken in learnt.Minutes.Take(12)) terminal.Console.WriteLine($"  {taken.Median,4:0} min {taken.Action} (of {taken.Times})");
+        foreach (var taken in learnt.Minutes.Take(12)) terminal.Console.WriteLine($"  {taken.Median,4:0} min {taken.Work} (of {taken.Times})");
     }
 
     private static string Name(string fault) => fault == Suspect.Nothing ? "nothing wrong" : FaultList.All.FirstOrDefault(f => f.Id == fault)?.Name ?? fault;
