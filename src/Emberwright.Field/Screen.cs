@@ -37,6 +37,12 @@ public sealed class Screen(IJSRuntime js)
     public async Task<TakenPhoto?> TakeIn(ElementReference input, bool withPlace) =>
         await (await module.Value).InvokeAsync<TakenPhoto?>("takeIn", input, withPlace);
 
+    /// <summary>Keeps the first screen as it stands, so that the next start shows it at once.</summary>
+    public async Task KeepFirst() => await (await module.Value).InvokeVoidAsync("keepFirst");
+
+    /// <summary>Forgets the first screen that was kept.</summary>
+    public async Task ForgetFirst() => await (await module.Value).InvokeVoidAsync("forgetFirst");
+
     /// <summary>Opens the browser's print dialog.</summary>
     public async Task Print() => await js.InvokeVoidAsync("print");
 

@@ -4,7 +4,7 @@ using Emberwright.Visits.Journal;
 namespace Emberwright.Field.Store;
 
 /// <summary>Erases a person on request from everything this phone holds: visits, the firm's book, lists and search.</summary>
-public sealed class Erasing(JournalStore store, Book visits, Office office, Shelf shelf, Preferences preferences)
+public sealed class Erasing(JournalStore store, Book visits, Office office, Shelf shelf, Preferences preferences, Screen screen)
 {
     /// <summary>Erases a person.</summary>
     /// <param name="name">The name.</param>
@@ -15,7 +15,8 @@ public sealed class Erasing(JournalStore store, Book visits, Office office, Shel
     /// <returns>From how many visits.</returns>
     public async Task<int> Erase(string name, string? address, string? phone, string? record, string? asked)
     {
-        await office.Open();
+        await office.LearnNames();
+        await screen.ForgetFirst();
         var first = new PersonErased([name], [address], [phone]);
         var records = office.Book.Of<Customer>().Select(c => (c.Body.Id, Said: c.Body.With(office.Words)))
             .Where(c => record is not null ? office.Book.Into("customer", c.Id) == record : c.Said.Name == name && (address is null || c.Said.Address is null || c.Said.Address == address)).ToArray();

@@ -176,6 +176,9 @@ public sealed class JournalStore(IJSRuntime js)
     /// <summary>A setting of this phone, or null.</summary>
     public Task<string?> Setting(string name) => Ask<string?>("setting", name);
 
+    /// <summary>Every setting of this phone, by name.</summary>
+    public async Task<IReadOnlyDictionary<string, string>> Settings() => JsonSerializer.Deserialize(await Ask<string>("settings"), StoreJson.Default.DictionaryStringString)!;
+
     /// <summary>Keeps a setting of this phone.</summary>
     public Task KeepSetting(string name, string value) => Do("keepSetting", name, value);
 

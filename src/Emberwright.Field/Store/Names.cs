@@ -15,9 +15,12 @@ public sealed class Names(JournalStore store)
     public string? Words(string reference) => salted.TryGetValue(reference, out var kept) ? TextBlob.Words(Encoding.UTF8.GetBytes(kept)) : null;
 
     /// <summary>Reads the words that journals name, as far as they are not in memory yet.</summary>
-    public async Task Learn(params IEnumerable<VisitJournal> journals)
+    public Task Learn(params IEnumerable<VisitJournal> journals) => Learn(journals.SelectMany(References));
+
+    /// <summary>Reads the words of references, as far as they are not in memory yet.</summary>
+    public async Task Learn(IEnumerable<string> references)
     {
-        string[] wanted = [.. journals.SelectMany(References).Where(reference => !salted.ContainsKey(reference)).Distinct()];
+        string[] wanted = [.. references.Where(reference => !salted.ContainsKey(reference)).Distinct()];
         foreach (var (reference, kept) in await store.Texts(wanted)) salted[reference] = kept;
     }
 

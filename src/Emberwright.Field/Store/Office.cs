@@ -26,7 +26,23 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
     /// <summary>Reads the book; once.</summary>
     public Task Open() => opening ??= Read();
 
-    /// <summary>The words of a reference; null when they were erased.</summary>
+    /// <summary>Reads every customer's words, which only lists of customers need.</summary>
+    public async Task LearnNames()
+    {
+        await Open();
+        await names.Learn(Book.Journal);
+    }
+
+    /// <summary>Reads one customer's words.</summary>
+    public async Task<Customer?> Customer(string? id)
+    {
+        await Open();
+        if (Book.Find<Customer>("customer", id) is not { } customer) return null;
+        await names.Learn(customer.References);
+        return customer.With(Words);
+    }
+
+    /// <summary>The words of a reference; null when they were erased or not read yet.</summary>
     public string? Words(string reference) => names.Words(reference);
 
     /// <summary>Writes entries that belong to one step: all of them or none.</summary>
@@ -86,7 +102,6 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
         await store.RedactBook(lines);
         await store.AppendBook(merged, news, demo);
         await names.Take(merged);
-        await names.Learn(merged);
         Set(merged);
         await Carry();
     }
@@ -124,7 +139,6 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
         var journal = kept.Header is null
             ? FirmFile.Begin(Guid.CreateVersion7(time.GetUtcNow()).ToString())
             : FirmFile.Read(string.Join('\n', [kept.Header, .. kept.Lines, ""])).Journal;
-        await names.Learn(journal);
         Book = FirmBook.Fold(journal);
         await TakeOver();
         await Carry();

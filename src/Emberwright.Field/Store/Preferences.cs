@@ -59,16 +59,17 @@ public sealed class Preferences(JournalStore store)
     /// <summary>Reads what is kept; makes the device's id on first use.</summary>
     public async Task Load()
     {
-        if (Enum.TryParse<UnitSystem>(await store.Setting("units"), out var units)) Units = units;
-        Author = await store.Setting("author") ?? "";
-        FirmName = await store.Setting("firm-name") ?? "";
-        FirmContact = await store.Setting("firm-contact") ?? "";
-        FirmColour = await store.Setting("firm-colour") ?? "";
-        logo = await store.Setting("firm-logo") ?? "";
-        if (await store.Setting("instruments") is { } own) Instruments = JsonSerializer.Deserialize(own, StoreJson.Default.IReadOnlyListOwnInstrument) ?? [];
-        KeepPlace = await store.Setting("keep-place") == "yes";
-        DemoSeen = await store.Setting("demo-seen") is not null;
-        if (await store.Setting("device") is { } device) Device = device;
+        var kept = await store.Settings();
+        if (Enum.TryParse<UnitSystem>(kept.GetValueOrDefault("units"), out var units)) Units = units;
+        Author = kept.GetValueOrDefault("author", "");
+        FirmName = kept.GetValueOrDefault("firm-name", "");
+        FirmContact = kept.GetValueOrDefault("firm-contact", "");
+        FirmColour = kept.GetValueOrDefault("firm-colour", "");
+        logo = kept.GetValueOrDefault("firm-logo", "");
+        if (kept.TryGetValue("instruments", out var own)) Instruments = JsonSerializer.Deserialize(own, StoreJson.Default.IReadOnlyListOwnInstrument) ?? [];
+        KeepPlace = kept.GetValueOrDefault("keep-place") == "yes";
+        DemoSeen = kept.ContainsKey("demo-seen");
+        if (kept.TryGetValue("device", out var device)) Device = device;
         else await store.KeepSetting("device", Device = Guid.CreateVersion7().ToString());
     }
 

@@ -58,7 +58,7 @@ public sealed class Shelf(JournalStore store, Office office, TimeProvider time)
             var newest = visits.OrderBy(v => v.Day).LastOrDefault();
             // A forecast rests on the visits it was made from: with another last visit or another state of it, it is made anew.
             var forecast = before?.Last.Visit == newest?.Visit && before?.Last.State == newest?.State ? before?.Forecast : null;
-            lines.Add((into, StoveLine.Of(into, visits, forecast, MoreWords(into))));
+            lines.Add((into, StoveLine.Of(into, visits, forecast, await MoreWords(into))));
         }
 
         await store.KeepLines([], lines);
@@ -89,7 +89,7 @@ public sealed class Shelf(JournalStore store, Office office, TimeProvider time)
         VisitSummary[] visits = [.. (await store.VisitsOf([.. office.Book.Joins("stove", into)])).OrderBy(v => v.Day).ThenBy(v => v.Booked)];
         if (visits.Length == 0) return null;
         var forecast = await Forecast(visits);
-        if (StoveLine.Of(into, visits, ForecastLine.Of(forecast), MoreWords(into)) is { } line) await store.KeepLines([], [(into, line)]);
+        if (StoveLine.Of(into, visits, ForecastLine.Of(forecast), await MoreWords(into)) is { } line) await store.KeepLines([], [(into, line)]);
         return new(into, visits, forecast);
     }
 
@@ -108,10 +108,10 @@ public sealed class Shelf(JournalStore store, Office office, TimeProvider time)
         Changed?.Invoke();
     }
 
-    private string MoreWords(string stove)
+    private async Task<string> MoreWords(string stove)
     {
         if (office.Book.StoveOf(stove) is not { } record) return "";
-        var customer = office.Book.Find<Customer>("customer", record.Customer)?.With(office.Words);
+        var customer = await office.Customer(record.Customer);
         return string.Join('\n', new[] { record.Maker, record.Model, record.Serial, record.Label, record.Place, customer?.Name, customer?.Address, customer?.Phone, customer?.Access }.Where(w => !string.IsNullOrEmpty(w)));
     }
 

@@ -93,3 +93,19 @@ export function into(id) {
     to?.focus({ preventScroll: true });
     part?.scrollIntoView({ block: 'nearest' });
 }
+
+/** Keeps the first screen as it stands, for the next start: with its links, without what only the running app can do. */
+export function keepFirst() {
+    const main = document.querySelector('main.today')?.cloneNode(true);
+    if (!main) return;
+    main.dataset.kept = 'yes';
+    for (const part of main.querySelectorAll('[data-live]')) part.remove();
+    for (const part of main.querySelectorAll('[data-kept-only]')) part.hidden = false;
+    for (const field of main.querySelectorAll('input, button')) field.disabled = true;
+    try { localStorage.setItem('first-screen', main.outerHTML); } catch { }
+}
+
+/** Forgets it: somebody was erased, or the demo firm went. */
+export function forgetFirst() {
+    try { localStorage.removeItem('first-screen'); } catch { }
+}

@@ -212,11 +212,14 @@ export function appendBook(header, hashes, lines, demo) {
 
 /** Words kept as bytes, as { hash: text }; those that are gone are left out. */
 export async function texts(hashes) {
-    const found = {};
-    await Promise.all(hashes.map(async hash => {
-        const kept = await read('pictures', s => s.get(hash));
-        if (kept) found[hash] = await kept.bytes.text();
-    }));
+    const db = await database(), found = {};
+    const kept = await new Promise((resolve, reject) => {
+        const transaction = db.transaction('pictures'), store = transaction.objectStore('pictures'), rows = [];
+        for (const hash of hashes) store.get(hash).onsuccess = event => { if (event.target.result) rows.push(event.target.result); };
+        transaction.oncomplete = () => resolve(rows);
+        transaction.onerror = () => reject(transaction.error);
+    });
+    await Promise.all(kept.map(async row => { found[row.hash] = await row.bytes.text(); }));
     return JSON.stringify(found);
 }
 
@@ -355,6 +358,11 @@ export async function wasCleared() {
 
 export async function setting(name) {
     return (await read('settings', s => s.get(name)))?.value ?? null;
+}
+
+/** Every setting as { name: value }. */
+export async function settings() {
+    return JSON.stringify(Object.fromEntries((await read('settings', s => s.getAll())).filter(row => typeof row.value === 'string').map(row => [row.name, row.value])));
 }
 
 export function keepSetting(name, value) {
