@@ -60,6 +60,10 @@ internal static class Application
                 .WithDescription("Which stoves are due, from dates agreed and forecasts; letters, messages, a calendar file")
                 .WithExample("due", "demo/visits/", "--until", "2027-06-30")
                 .WithExample("due", "demo/visits/", "--spring-offer", "--letters", "letters/", "--ics", "due.ics");
+            config.AddCommand<CardCommand>("card")
+                .WithDescription("A visit's stove card as a file, or a card file put into a visit")
+                .WithExample("card", "visit.jsonl", "-o", "hob-40.card.json")
+                .WithExample("card", "visit.jsonl", "--take", "hob-40.card.json");
             config.AddBranch("firm", firm =>
             {
                 firm.SetDescription("The firm's book: people, instruments, parts, customers; tables, learning, archive");

@@ -76,6 +76,54 @@ public class FirmCommandTests
     }
 
     [Fact]
+    public void One_visit_leaves_an_archive_with_its_photos_and_no_others()
+    {
+        var (blobs, visit) = (In("blobs"), In("v.jsonl"));
+        Directory.CreateDirectory(blobs);
+        byte[] photo = [1, 2, 3], other = [4];
+        var hash = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(photo));
+        File.WriteAllBytes(Path.Combine(blobs, hash), photo);
+        File.WriteAllBytes(Path.Combine(blobs, Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(other))), other);
+        File.WriteAllBytes(Path.Combine(blobs, "notes.txt"), other);
+        File.WriteAllText(visit, $$$"""
+            {"format":"emberwright-visit","version":1,"visit":"v-1"}
+            {"at":"2026-01-14T09:30:00Z","author":"R. Sorrel","kind":"photo","body":{"blob":"sha256:{{{hash}}}"}}
+
+            """);
+        Assert.Equal(ExitCodes.Ok, Run.Of("firm", "pack", visit, Run.Demo("healthy-service"), "--blobs", blobs, "-o", In("all.zip")).Code);
+        Assert.Equal(ExitCodes.Ok, Run.Of("firm", "unpack", In("all.zip"), In("one"), "--visit", "v-1").Code);
+        Assert.Equal(File.ReadAllBytes(visit), File.ReadAllBytes(Assert.Single(Directory.GetFiles(In("one/visits")))));
+        Assert.Equal(photo, File.ReadAllBytes(Assert.Single(Directory.GetFiles(In("one/blobs")))));
+        Assert.Contains("v-1", Run.Of("firm", "unpack", In("all.zip"), In("two"), "--visit", "v-2").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_card_leaves_one_visit_and_goes_into_another_of_its_construction_only()
+    {
+        var (from, to, card) = (In("from.jsonl"), In("to.jsonl"), In("hob.card.json"));
+        File.WriteAllText(from, """
+            {"format":"emberwright-visit","version":1,"visit":"a"}
+            {"at":"2026-01-14T09:30:00Z","author":"R. Sorrel","kind":"appliance","body":{"pattern":"damper-insert","card":{"format":"emberwright-card","version":1,"pattern":"damper-insert","name":"Hob 40","sensePort":"blower-inlet"}}}
+
+            """);
+        File.WriteAllText(to, """
+            {"format":"emberwright-visit","version":1,"visit":"b"}
+            {"at":"2026-01-14T09:30:00Z","author":"R. Sorrel","kind":"appliance","body":{"pattern":"damper-insert","serial":"7"}}
+
+            """);
+        Assert.Equal(ExitCodes.Ok, Run.Of("card", from, "-o", card).Code);
+        Assert.Equal(ExitCodes.Findings, Run.Of("card", to).Code);
+        var before = File.ReadAllText(to);
+        Assert.Equal(ExitCodes.Ok, Run.Of("card", to, "--take", card).Code);
+        Assert.StartsWith(before, File.ReadAllText(to), StringComparison.Ordinal);
+        Assert.Contains("blower-inlet", Run.Of("card", to).Out, StringComparison.Ordinal);
+
+        File.WriteAllText(to, before.Replace("damper-insert", "underfed", StringComparison.Ordinal));
+        Assert.Contains("underfed", Run.Of("card", to, "--take", card).Error, StringComparison.Ordinal);
+        Assert.Equal(ExitCodes.BadInput, Run.Of("card", to, "--take", In("none.json")).Code);
+    }
+
+    [Fact]
     public void Books_of_two_firms_are_not_put_together()
     {
         foreach (var name in new[] { "a", "b" })

@@ -22,6 +22,25 @@ public static class CardText
     /// <summary>The entry that puts a card in the place of the visit's.</summary>
     public static ApplianceBody Entry(ApplianceBody appliance, StoveCard card) => appliance with { Pattern = card.Pattern, CardName = null, CardJson = OneLine(CardFile.Write(card)) };
 
+    /// <summary>The name of a card's file.</summary>
+    public static string FileName(StoveCard card)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        return string.Concat((card.Name.Length > 0 ? card.Name : card.Pattern).ToLowerInvariant().Replace(' ', '-').Where(c => char.IsLetterOrDigit(c) || c == '-')) + ".card.json";
+    }
+
+    /// <summary>How much a card holds, in a line.</summary>
+    public static string Holds(StoveCard card)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        var parts = new (int Count, string One, string Many)[]
+        {
+            (card.Healthy.Count, "healthy value", "healthy values"), (card.Codes.Count, "alarm code", "alarm codes"), (card.Access.Count, "panel", "panels"),
+            (card.Parts.Count, "rating", "ratings"), (card.Parameters.Count, "setting", "settings"), (card.Documents.Count, "document", "documents"),
+        };
+        return parts.Any(p => p.Count > 0) ? string.Join(", ", parts.Where(p => p.Count > 0).Select(p => $"{p.Count} {(p.Count == 1 ? p.One : p.Many)}")) + "." : "Construction and name only.";
+    }
+
     /// <summary>JSON without its line breaks, as a line of a journal needs it.</summary>
     public static string OneLine(string json)
     {

@@ -67,6 +67,12 @@ public sealed record Archive(string? Book, IReadOnlyDictionary<string, string> V
             sound.Where(f => f.Name.StartsWith("blobs/", StringComparison.Ordinal)).ToDictionary(f => f.Name["blobs/".Length..], f => f.Bytes)), problems);
     }
 
+    /// <summary>One visit with the bytes its entries name, and no book; null when it is not here.</summary>
+    /// <param name="visit">The visit's id.</param>
+    public Archive? Only(string visit) => Visits.TryGetValue(visit, out var text)
+        ? new(null, new Dictionary<string, string> { [visit] = text }, Blobs.Where(b => text.Contains("sha256:" + b.Key, StringComparison.Ordinal)).ToDictionary())
+        : null;
+
     /// <summary>A visit's id as part of a file name: letters, digits, hyphens; anything else by its hash.</summary>
     public static string FileName(string id)
     {

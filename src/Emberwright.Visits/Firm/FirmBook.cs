@@ -12,6 +12,7 @@ public sealed class FirmBook
     private readonly Dictionary<(string Kind, string Id), string> joined = [];
     private readonly HashSet<(string Kind, string Id)> away = [];
     private readonly List<Difference> differences = [];
+    private readonly Lazy<Dictionary<string, StoveRecord>> byLabel;
 
     private FirmBook(VisitJournal journal)
     {
@@ -24,6 +25,8 @@ public sealed class FirmBook
             records[same.Key] = Combine(same, same.Key.Id);
         foreach (var (key, last) in Of<Archived>().GroupBy(f => (f.Body.Of, Into(f.Body.Of, f.Body.Record))).Select(g => (g.Key, g.Last().Body)))
             if (last.Away) away.Add(key);
+        byLabel = new(() => Stoves.Where(s => !string.IsNullOrEmpty(s.Serial)).DistinctBy(Key).ToDictionary(Key));
+        string Key(StoveRecord s) => Into("stove", StoveKey.Of(s.Maker, s.Serial, null, null)!);
     }
 
     /// <summary>Folds a book's journal.</summary>
@@ -56,6 +59,9 @@ public sealed class FirmBook
 
     /// <summary>The customers on the list, as written: their words may be references.</summary>
     public IEnumerable<Customer> Customers => Listed<Customer>();
+
+    /// <summary>The stove cards on the list, by name.</summary>
+    public IEnumerable<CardRecord> Cards => Listed<CardRecord>();
 
     /// <summary>Rates the firm's people set themselves.</summary>
     public IEnumerable<OwnRate> Rates => Listed<OwnRate>();
@@ -97,7 +103,7 @@ public sealed class FirmBook
     /// <param name="key">The stove's key.</param>
     public StoveRecord? StoveOf(string key) =>
         Joins("stove", key).Select(id => records.GetValueOrDefault(("stove", id)) as StoveRecord).FirstOrDefault(r => r is not null)
-        ?? Stoves.FirstOrDefault(s => !string.IsNullOrEmpty(s.Serial) && Into("stove", StoveKey.Of(s.Maker, s.Serial, null, null)!) == Into("stove", key));
+        ?? byLabel.Value.GetValueOrDefault(Into("stove", key));
 
     /// <summary>The facts of one kind, in order.</summary>
     public IEnumerable<Fact<T>> Of<T>() where T : EntryBody =>

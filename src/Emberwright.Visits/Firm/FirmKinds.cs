@@ -14,6 +14,7 @@ public static class FirmKinds
         ["counted"] = Counted.Read,
         ["customer"] = Customer.Read,
         ["stove"] = StoveRecord.Read,
+        ["card"] = CardRecord.Read,
         ["rate"] = OwnRate.Read,
         ["joined"] = Joined.Read,
         ["archived"] = Archived.Read,

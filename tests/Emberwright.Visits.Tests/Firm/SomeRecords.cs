@@ -1,4 +1,5 @@
 using CsCheck;
+using Emberwright.Stove.Patterns;
 using Emberwright.Stove.Quantities;
 using Emberwright.Visits.Firm;
 using Emberwright.Visits.Journal;
@@ -52,6 +53,7 @@ internal static class SomeRecords
         new Customer("c1", "Ottilie Brandreth", Blob.ReferenceTo([7]), "555-0114", "o@example.org", "dog", Q("1.1 t")),
         new StoveRecord("s1", "c1", "damper-insert", "Fennick & Oar", "Hob 40", "FO-40-20871", "120 V", "parlour", "L",
             [new("side to panelling", Q("4 in"), Q("3 in"))], [new("permit", Blob.ReferenceTo([9]), "B-117", "county", new DateOnly(2019, 10, 2), new DateOnly(2029, 10, 2))]),
+        CardRecord.Of(new StoveCard { Pattern = "damper-insert", Name = "Hob 40", SensePort = "blower-inlet" }),
         new OwnRate(OwnRate.IdOf("damper-insert", RateOf.Fault, "igniter-dead"), "damper-insert", RateOf.Fault, "igniter-dead", 12.5, "our county's wet pellets"),
         new Joined("customer", "c7", "c1"),
         new Archived("part", "FO-1187", false),

@@ -19,6 +19,10 @@ internal sealed class PackCommand(Terminal terminal, TimeProvider time) : Comman
         [Description("The firm's book")]
         public string? Book { get; init; }
 
+        [CommandOption("--blobs <FOLDER>")]
+        [Description("Folder of photos and other bytes, each named by its SHA-256, as unpack writes it")]
+        public string? Blobs { get; init; }
+
         [CommandOption("-o|--output <FILE>")]
         [Description("The archive")]
         public required string Output { get; init; }
@@ -29,7 +33,7 @@ internal sealed class PackCommand(Terminal terminal, TimeProvider time) : Comman
         var files = new VisitFiles(terminal).Read(settings.Files);
         try
         {
-            var archive = new Archive(settings.Book is null ? null : File.ReadAllText(settings.Book, Encoding.UTF8), files.Visits.ToDictionary(v => v.Id, v => VisitFile.Write(v.Journal)), new Dictionary<string, byte[]>());
+            var archive = new Archive(settings.Book is null ? null : File.ReadAllText(settings.Book, Encoding.UTF8), files.Visits.ToDictionary(v => v.Id, v => VisitFile.Write(v.Journal)), BlobsOf(settings.Blobs));
             Terminal.Write(settings.Output, archive.Write(time.GetLocalNow()), "--output");
             terminal.Error.WriteLine($"{settings.Output}: {archive.Visits.Count} visits{(archive.Book is null ? "" : " and the book")}.");
             return files.Troubled ? ExitCodes.BadInput : ExitCodes.Ok;
@@ -40,9 +44,14 @@ internal sealed class PackCommand(Terminal terminal, TimeProvider time) : Comman
             return ExitCodes.BadInput;
         }
     }
+
+    // A file that is not named by the hash of its bytes is no blob and stays where it is.
+    private static Dictionary<string, byte[]> BlobsOf(string? folder) => folder is null ? []
+        : Directory.EnumerateFiles(folder).Select(path => (Name: Path.GetFileName(path), Bytes: File.ReadAllBytes(path)))
+            .Where(file => Blob.ReferenceTo(file.Bytes) == "sha256:" + file.Name).ToDictionary(file => file.Name, file => file.Bytes);
 }
 
-/// <summary>Unpacks an archive into a folder of files.</summary>
+/// <summary>Unpacks an archive, or one visit of it, into a folder of files.</summary>
 internal sealed class UnpackCommand(Terminal terminal) : Command<UnpackCommand.Settings>
 {
     internal sealed class Settings : CommandSettings
@@ -54,6 +63,10 @@ internal sealed class UnpackCommand(Terminal terminal) : Command<UnpackCommand.S
         [CommandArgument(1, "<FOLDER>")]
         [Description("A folder, made when it is not there")]
         public required string Folder { get; init; }
+
+        [CommandOption("--visit <ID>")]
+        [Description("Only this visit, with what lies beside it")]
+        public string? Visit { get; init; }
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
@@ -62,6 +75,17 @@ internal sealed class UnpackCommand(Terminal terminal) : Command<UnpackCommand.S
         {
             var (archive, problems) = Archive.Read(File.ReadAllBytes(settings.File));
             foreach (var problem in problems) terminal.Error.WriteLine($"{settings.File}: {problem}");
+            if (settings.Visit is { } wanted)
+            {
+                if (archive.Only(wanted) is not { } one)
+                {
+                    terminal.Error.WriteLine($"{settings.File} holds no visit {wanted}. It holds {archive.Visits.Count}: {string.Join(", ", archive.Visits.Keys.Order(StringComparer.Ordinal).Take(10))}{(archive.Visits.Count > 10 ? ", …" : "")}.");
+                    return ExitCodes.BadInput;
+                }
+
+                archive = one;
+            }
+
             Directory.CreateDirectory(Path.Combine(settings.Folder, "visits"));
             if (archive.Book is { } book) Terminal.Write(Path.Combine(settings.Folder, "firm.jsonl"), Encoding.UTF8.GetBytes(book), "FOLDER");
             foreach (var (id, text) in archive.Visits) Terminal.Write(Path.Combine(settings.Folder, "visits", Archive.FileName(id) + ".jsonl"), Encoding.UTF8.GetBytes(text), "FOLDER");
