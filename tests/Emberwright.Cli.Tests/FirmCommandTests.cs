@@ -116,7 +116,7 @@ public class FirmCommandTests
         var before = File.ReadAllText(to);
         Assert.Equal(ExitCodes.Ok, Run.Of("card", to, "--take", card).Code);
         Assert.StartsWith(before, File.ReadAllText(to), StringComparison.Ordinal);
-        Assert.Contains("blower-inlet", Run.Of("card", to).Out, StringComparison.Ordinal);
+        Assert.Contains("Hob 40", Run.Of("card", to).Out, StringComparison.Ordinal);
 
         File.WriteAllText(to, before.Replace("damper-insert", "underfed", StringComparison.Ordinal));
         Assert.Contains("underfed", Run.Of("card", to, "--take", card).Error, StringComparison.Ordinal);

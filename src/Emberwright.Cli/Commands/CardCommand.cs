@@ -76,7 +76,7 @@ internal sealed class CardCommand(Terminal terminal, TimeProvider time) : Comman
         }
 
         var book = new BookFile(terminal, time);
-        BookFile.Write(settings.File, book.With(file.Journal, [appliance with { CardName = null, CardJson = CardFile.Write(card) }], settings.Author), "FILE");
+        BookFile.Write(settings.File, book.With(file.Journal, [appliance.With(card)], settings.Author), "FILE");
         terminal.Error.WriteLine($"{settings.File}: card {card.Name} put in as a new entry.");
         return ExitCodes.Ok;
     }

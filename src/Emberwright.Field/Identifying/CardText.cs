@@ -1,8 +1,5 @@
-using System.Text;
-using System.Text.Json;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits;
-using Emberwright.Visits.Journal;
 
 namespace Emberwright.Field.Identifying;
 
@@ -18,9 +15,6 @@ public static class CardText
             ? read
             : new StoveCard { Pattern = pattern.Id, Name = string.Join(' ', new[] { appliance.Maker, appliance.Model }.Where(word => !string.IsNullOrEmpty(word))) };
     }
-
-    /// <summary>The entry that puts a card in the place of the visit's.</summary>
-    public static ApplianceBody Entry(ApplianceBody appliance, StoveCard card) => appliance with { Pattern = card.Pattern, CardName = null, CardJson = OneLine(CardFile.Write(card)) };
 
     /// <summary>The name of a card's file.</summary>
     public static string FileName(StoveCard card)
@@ -39,14 +33,5 @@ public static class CardText
             (card.Parts.Count, "rating", "ratings"), (card.Parameters.Count, "setting", "settings"), (card.Documents.Count, "document", "documents"),
         };
         return parts.Any(p => p.Count > 0) ? string.Join(", ", parts.Where(p => p.Count > 0).Select(p => $"{p.Count} {(p.Count == 1 ? p.One : p.Many)}")) + "." : "Construction and name only.";
-    }
-
-    /// <summary>JSON without its line breaks, as a line of a journal needs it.</summary>
-    public static string OneLine(string json)
-    {
-        using var document = JsonDocument.Parse(json);
-        using var bytes = new MemoryStream();
-        using (var writer = new Utf8JsonWriter(bytes)) document.RootElement.WriteTo(writer);
-        return Encoding.UTF8.GetString(bytes.ToArray());
     }
 }

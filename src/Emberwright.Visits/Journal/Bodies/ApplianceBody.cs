@@ -1,3 +1,5 @@
+using Emberwright.Stove.Patterns;
+
 namespace Emberwright.Visits.Journal;
 
 /// <summary>Which stove it is.</summary>
@@ -21,6 +23,13 @@ public sealed record ApplianceBody(
         var card = r.RawObject("card");
         return new(r.Required("pattern", "Name the pattern, such as damper-insert."), r.Text("name"), r.Text("maker"), r.Text("model"),
             r.Text("serial"), r.Text("label"), card is null ? r.Text("card") : null, card);
+    }
+
+    /// <summary>The same stove with a card, on one line as a journal needs it.</summary>
+    public ApplianceBody With(StoveCard card)
+    {
+        ArgumentNullException.ThrowIfNull(card);
+        return this with { Pattern = card.Pattern, CardName = null, CardJson = BodyWriter.Object(w => w.Members(CardFile.Write(card))) };
     }
 
     internal override void Write(BodyWriter w)
