@@ -6,7 +6,12 @@ namespace Emberwright.Cli;
 /// Where the terminal reads and writes: results to standard output, messages to standard error. Colour is used only
 /// when output is a terminal and NO_COLOR is not set.
 /// </summary>
-internal sealed class Terminal(TextReader input, TextWriter output, TextWriter error, bool colour)
+/// <param name="input">What is typed.</param>
+/// <param name="output">Results.</param>
+/// <param name="error">Messages.</param>
+/// <param name="colour">True to use colour.</param>
+/// <param name="live">True when somebody watches the messages, so that a line may be written over.</param>
+internal sealed class Terminal(TextReader input, TextWriter output, TextWriter error, bool colour, bool live = false)
 {
     public TextReader In { get; } = input;
 
@@ -14,11 +19,14 @@ internal sealed class Terminal(TextReader input, TextWriter output, TextWriter e
 
     public TextWriter Error { get; } = error;
 
+    public bool Live { get; } = live;
+
     public IAnsiConsole Console { get; } = Make(output, colour);
 
     public static Terminal OfProcess() => new(
         System.Console.In, System.Console.Out, System.Console.Error,
-        !System.Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")));
+        !System.Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
+        !System.Console.IsErrorRedirected);
 
     /// <summary>Writes a file.</summary>
     /// <param name="path">Where.</param>

@@ -27,8 +27,9 @@ public sealed record SealVerdict(bool Holds, string Words, IReadOnlyList<string>
         if (PrintedSeal.Of(document) is not { } printed)
             return new(false, "No: this PDF file carries no seal.", ["It was printed before the visit was signed, or is no report of ours. Print it again from the signed visit."]);
         var (against, known) = Compare(printed, visit);
-        if (against.Count == 0 && again is not null) Pages(document, again(printed.Form), known);
-        return Verdict(against, known);
+        return against.Count == 0 && again is not null && Differing(document, again(printed.Form), known) is { } differing
+            ? new(false, "Not as it stands: the visit file is whole and the seal is the same, but the pages are not what this program prints from it.", [differing, .. known])
+            : Verdict(against, known);
     }
 
     /// <summary>Compares a seal read from the code on paper.</summary>
@@ -64,15 +65,20 @@ public sealed record SealVerdict(bool Holds, string Words, IReadOnlyList<string>
             ? new(true, "Yes: the report and the visit file belong together, and what was signed is unchanged.", known)
             : new(false, "No: the report and the visit file do not belong together as they are.", [.. against, .. known]);
 
-    // Pages differ for honest reasons too (photos or letterhead kept elsewhere, another version of the program), so this only informs.
-    private static void Pages(PdfDocument document, byte[] again, List<string> known)
+    // Pages may differ for honest reasons (photos or letterhead kept elsewhere, another version of the program), and somebody
+    // may have changed their words: only an eye can tell, so it is said and not passed over.
+    private static string? Differing(PdfDocument document, byte[] again, List<string> known)
     {
         using var other = Open(again);
         var same = Enumerable.Range(0, Math.Min(document.PageCount, other.PageCount)).Where(i => Mark(document, i) == Mark(other, i)).Select(i => i + 1).ToArray();
         var differ = Enumerable.Range(1, document.PageCount).Except(same).ToArray();
-        known.Add(differ.Length == 0
-            ? $"All {document.PageCount} pages are as this program prints them from the visit file."
-            : $"{(differ.Length == 1 ? "Page" : "Pages")} {string.Join(", ", differ)} differ{(differ.Length == 1 ? "s" : "")} from what this program prints from the file: photos or letterhead may lie elsewhere, or another version printed it. Compare by eye, or give --photos and --firm.");
+        if (differ.Length == 0)
+        {
+            known.Add($"All {document.PageCount} pages are as this program prints them from the visit file.");
+            return null;
+        }
+
+        return $"{(differ.Length == 1 ? "Page" : "Pages")} {string.Join(", ", differ)} differ{(differ.Length == 1 ? "s" : "")} from what this program prints from the file: the words may have been changed, photos or letterhead may lie elsewhere, or another version printed it. Give --photos and --firm, or print it anew and compare by eye.";
     }
 
     private static string Mark(PdfDocument document, int page)

@@ -9,11 +9,16 @@ internal sealed record Run(int Code, string Out, string Error)
 
     public static Run Of(params string[] args) => OfInput("", args);
 
-    public static Run OfInput(string input, params string[] args)
+    /// <summary>As on a terminal that somebody watches.</summary>
+    public static Run Watched(params string[] args) => OfTerminal("", live: true, args);
+
+    public static Run OfInput(string input, params string[] args) => OfTerminal(input, live: false, args);
+
+    private static Run OfTerminal(string input, bool live, string[] args)
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var code = Application.Run(args, new Terminal(new StringReader(input), output, error, colour: false));
+        var code = Application.Run(args, new Terminal(new StringReader(input), output, error, colour: false, live));
         return new Run(code, output.ToString(), error.ToString());
     }
 

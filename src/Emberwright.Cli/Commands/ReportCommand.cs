@@ -60,11 +60,12 @@ internal sealed class ReportCommand(Terminal terminal) : VisitCommand<ReportSett
             Progress(i, files.Length, Path.GetFileName(files[i]));
             try
             {
-                if (Read(files[i]) is { } findings) Write(findings, settings, Path.Combine(settings.Output!, Path.ChangeExtension(Path.GetFileName(files[i]), Ending(settings))));
+                if (Read(files[i], settings.Priors) is { } findings) Write(findings, settings, Path.Combine(settings.Output!, Path.ChangeExtension(Path.GetFileName(files[i]), Ending(settings))));
                 else failed++;
             }
             catch (Exception e) when (e is OutputException or InputFileException)
             {
+                if (Terminal.Live) Terminal.Error.WriteLine();
                 Terminal.Error.WriteLine($"{files[i]}: {e.Message}");
                 failed++;
             }
@@ -78,7 +79,7 @@ internal sealed class ReportCommand(Terminal terminal) : VisitCommand<ReportSett
     // One line that is written over, on a terminal; nothing where the output is kept.
     private void Progress(int done, int all, string name)
     {
-        if (!Terminal.Console.Profile.Capabilities.Ansi) return;
+        if (!Terminal.Live) return;
         const int width = 24;
         var filled = all == 0 ? width : done * width / all;
         Terminal.Error.Write($"\r[{new string('█', filled)}{new string('·', width - filled)}] {done} of {all} {name}\u001b[K{(done == all ? "\n" : "")}");

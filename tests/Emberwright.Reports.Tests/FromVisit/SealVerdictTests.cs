@@ -65,6 +65,7 @@ public class SealVerdictTests
     {
         var other = VisitReport.Of(Signed, null, "0.1.0", UnitSystem.Si, _ => []) with { Found = ["Everything was perfect."] };
         var verdict = SealVerdict.Of(ReportPdf.Render(other, PageFormat.A4), Signed, _ => Print(Signed));
+        Assert.False(verdict.Holds);
         Assert.Contains(verdict.Reasons, r => r.StartsWith("Page 1 differs", StringComparison.Ordinal));
     }
 
