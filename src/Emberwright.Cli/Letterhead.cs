@@ -19,7 +19,7 @@ internal static class Letterhead
         {
             using var json = JsonDocument.Parse(File.ReadAllText(path));
             string Text(string member) => json.RootElement.TryGetProperty(member, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString()! : "";
-            var logo = Text("logo") is { Length: > 0 } file ? File.ReadAllBytes(Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, file)).ToImmutableArray() : [];
+            var logo = Text("logo") is { Length: > 0 } file ? Logo(path, file) : [];
             return new Firm(Text("name"), Text("contact"), logo, Colour(path, Text("colour")));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or JsonException)
@@ -43,6 +43,20 @@ internal static class Letterhead
             return Blob.ReferenceTo(bytes) == reference ? [.. bytes] : [];
         };
     }
+
+    // Papers hold pixels; the app turns a drawing into them when it is chosen, the terminal has nothing to draw with.
+    private static ImmutableArray<byte> Logo(string path, string file)
+    {
+        var bytes = File.ReadAllBytes(Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, file));
+        return bytes.AsSpan().StartsWith(PngSign) || bytes.AsSpan().StartsWith(JpegSign)
+            ? [.. bytes]
+            : throw new InputFileException($"{path}: logo is '{file}', which is neither PNG nor JPEG. Save it as one of the two, about 300 pixels high; the app also takes SVG and turns it into PNG.", null);
+    }
+
+    // PNG specification (third edition), 5.2; JFIF 1.02, start of image.
+    private static ReadOnlySpan<byte> PngSign => [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A];
+
+    private static ReadOnlySpan<byte> JpegSign => [0xFF, 0xD8, 0xFF];
 
     private static int? Colour(string path, string words)
     {

@@ -43,6 +43,10 @@ public sealed class Screen(IJSRuntime js)
     /// <summary>Forgets the first screen that was kept.</summary>
     public async Task ForgetFirst() => await (await module.Value).InvokeVoidAsync("forgetFirst");
 
+    /// <summary>The logo just chosen, as PNG of at most 900 by 300 px; null when none was, empty when the browser cannot draw it.</summary>
+    /// <param name="input">The file input.</param>
+    public async Task<byte[]?> LogoIn(ElementReference input) => await (await module.Value).InvokeAsync<byte[]?>("logoIn", input);
+
     /// <summary>Opens the browser's print dialog.</summary>
     public async Task Print() => await js.InvokeVoidAsync("print");
 

@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
 
@@ -9,6 +10,7 @@ namespace Emberwright.Reports.Pages;
 internal static class FrontPage
 {
     private const double Gutter = 22;
+    private const double LogoHeight = 34;
 
     public static void Put(Flow flow, ReportInput input, ReportPictures pictures, PageFormat format, FrontType type)
     {
@@ -31,8 +33,9 @@ internal static class FrontPage
         var left = 0.0;
         if (!input.Firm.Logo.IsDefaultOrEmpty)
         {
-            shapes.Add(new Photo(input.Firm.Logo, new Box(0, 0, 34, 34), input.Firm.Name));
-            left = 43;
+            var wide = LogoWidth(input.Firm.Logo);
+            shapes.Add(new Photo(input.Firm.Logo, new Box(0, 0, wide, LogoHeight), input.Firm.Name));
+            left = wide + 9;
         }
 
         var half = (measure - left) / 2 - 8;
@@ -51,6 +54,14 @@ internal static class FrontPage
         var height = Math.Max(left > 0 ? 40 : 0, 14 * Math.Max(firm.Count, customer.Count) + 10);
         shapes.Add(new Line(new(0, height), new(measure, height), Print.Letterhead));
         flow.Put(new Strip(height + 13, shapes.ToImmutable()));
+    }
+
+    // A PNG's own proportions from its header (PNG specification, third edition, 11.2.1), within a fifth of the line; another file's square.
+    private static double LogoWidth(ImmutableArray<byte> logo)
+    {
+        if (logo.Length < 24 || logo[0] != 0x89) return LogoHeight;
+        double width = BinaryPrimitives.ReadUInt32BigEndian(logo.AsSpan(16, 4)), height = BinaryPrimitives.ReadUInt32BigEndian(logo.AsSpan(20, 4));
+        return height > 0 ? Math.Clamp(LogoHeight * width / height, 12, 110) : LogoHeight;
     }
 
     // On one line where there is room, else the day on its own.

@@ -54,6 +54,32 @@ export async function takeIn(input, withPlace) {
     }
 }
 
+/**
+ * A logo of whatever kind the browser draws (PNG, JPEG, SVG, WebP) as PNG, at most 900 by 300 px: papers hold pixels.
+ * Empty when it cannot be drawn.
+ */
+export async function logoIn(input) {
+    const file = input.files[0];
+    if (!file) return null;
+    const url = URL.createObjectURL(file);
+    try {
+        const picture = new Image();
+        picture.src = url;
+        await picture.decode();
+        const [width, height] = [picture.naturalWidth || 300, picture.naturalHeight || 300];
+        // A drawing has no pixels of its own, so it is drawn as large as it may be.
+        const most = Math.min(900 / width, 300 / height), scale = file.type === 'image/svg+xml' ? most : Math.min(1, most);
+        const canvas = new OffscreenCanvas(Math.max(1, Math.round(width * scale)), Math.max(1, Math.round(height * scale)));
+        canvas.getContext('2d').drawImage(picture, 0, 0, canvas.width, canvas.height);
+        return new Uint8Array(await (await canvas.convertToBlob({ type: 'image/png' })).arrayBuffer());
+    } catch {
+        return new Uint8Array();
+    } finally {
+        URL.revokeObjectURL(url);
+        input.value = '';
+    }
+}
+
 /** Tells .NET which step of the visit lies at the top of the screen. */
 export function watchSteps(ids, listener) {
     const visible = new Map();
