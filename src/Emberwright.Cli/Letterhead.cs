@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using Emberwright.Reports.Pages;
+using Emberwright.Reports.Wording;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Cli;
@@ -42,6 +43,22 @@ internal static class Letterhead
             var bytes = File.ReadAllBytes(file);
             return Blob.ReferenceTo(bytes) == reference ? [.. bytes] : [];
         };
+    }
+
+    /// <summary>Speaks the language of a translation until disposed of; null speaks English.</summary>
+    /// <param name="path">The translation; null takes none.</param>
+    /// <exception cref="InputFileException">It cannot be read, or is none.</exception>
+    public static IDisposable? Language(string? path)
+    {
+        if (path is null) return null;
+        try
+        {
+            return Say.In(Reports.Wording.Language.Read(File.ReadAllText(path)));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or InvalidDataException)
+        {
+            throw new InputFileException($"{path}: cannot be read as a translation ({e.Message.TrimEnd('.')}).", e);
+        }
     }
 
     // Papers hold pixels; the app turns a drawing into them when it is chosen, the terminal has nothing to draw with.

@@ -40,6 +40,10 @@ internal sealed class ReportSettings : VisitOptions
     [Description("letter or a4; letter with us units and a4 with si unless given")]
     public string? Page { get; init; }
 
+    [CommandOption("--language <FILE>")]
+    [Description("A translation of the papers, as docs/translations.md describes; English unless given")]
+    public string? Language { get; init; }
+
     public PageFormat Format => (Page?.ToLowerInvariant() ?? (System == UnitSystem.Us ? "letter" : "a4")) == "letter" ? PageFormat.Letter : PageFormat.A4;
 
     /// <summary>The papers, as --paper names them.</summary>

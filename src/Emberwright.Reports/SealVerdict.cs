@@ -78,7 +78,7 @@ public sealed record SealVerdict(bool Holds, string Words, IReadOnlyList<string>
             return null;
         }
 
-        return $"{(differ.Length == 1 ? "Page" : "Pages")} {string.Join(", ", differ)} differ{(differ.Length == 1 ? "s" : "")} from what this program prints from the file: the words may have been changed, photos or letterhead may lie elsewhere, or another version printed it. Give --photos and --firm, or print it anew and compare by eye.";
+        return $"{(differ.Length == 1 ? "Page" : "Pages")} {string.Join(", ", differ)} differ{(differ.Length == 1 ? "s" : "")} from what this program prints from the file: the words may have been changed, photos or letterhead may lie elsewhere, or another version printed it. Give --photos, --firm and --language, or print it anew and compare by eye.";
     }
 
     private static string Mark(PdfDocument document, int page)

@@ -39,6 +39,30 @@ public sealed class LetterheadTests : IDisposable
         Assert.Contains("cannot be read as a letterhead", Print("missing.png", null, "\"\"").Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Papers_speak_the_language_of_a_translation()
+    {
+        var file = Path.Combine(_folder.FullName, "fr.json");
+        File.WriteAllText(file, """{"language": "fr", "words": {"papers.weekly-care": "Chaque semaine", "card.looking-after-your-stove": "Prendre soin de votre poêle"}}""");
+        var path = Path.Combine(_folder.FullName, "card.pdf");
+        var run = Run.Of("report", Run.Demo("healthy-service"), "--paper", "card", "--language", file, "-o", path);
+        Assert.Equal((ExitCodes.Ok, ""), (run.Code, run.Error));
+        Assert.Contains("/Lang(fr)", Encoding.Latin1.GetString(File.ReadAllBytes(path)).Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        var english = Path.Combine(_folder.FullName, "english.pdf");
+        Run.Of("report", Run.Demo("healthy-service"), "--paper", "card", "-o", english);
+        Assert.NotEqual(File.ReadAllBytes(english), File.ReadAllBytes(path));
+    }
+
+    [Fact]
+    public void A_translation_that_is_none_is_refused_by_name()
+    {
+        var file = Path.Combine(_folder.FullName, "fr.json");
+        File.WriteAllText(file, """{"language": "fr", "words": {"answer.maybe": "Peut-être."}}""");
+        var run = Run.Of("report", Run.Demo("healthy-service"), "--language", file, "-o", Path.Combine(_folder.FullName, "x.pdf"));
+        Assert.Equal(ExitCodes.BadInput, run.Code);
+        Assert.Contains("words.answer.maybe is no name of a sentence", run.Error, StringComparison.Ordinal);
+    }
+
     private Run Print(string logo, byte[]? content, string colour)
     {
         if (content is not null && logo.Length > 0) File.WriteAllBytes(Path.Combine(_folder.FullName, logo), content);

@@ -17,6 +17,14 @@ internal static class EveryPaper
 {
     public static Firm Firm { get; } = new("Tamarack & Vale Hearth Service", "Low Orrin, county of Orrin · 555 0142");
 
+    /// <summary>What is typed into the visits below, beside the demo's own words.</summary>
+    public const string Typed = """
+        CO in the room rose to 41 ppm while it burned a licensed technician, after cure and measurement Ottilie Brandreth
+        door rope ordered igniter USD as the label asks 60 mm behind, 150 mm at the sides type PL, gasketed joints hours of burning
+        exhaust too hot combustion blower fitted claim with the maker fuel removed from the hopper supply cut and tagged vent capped
+        Photo ash passages behind the fire-back panel wheel tee of the vent burn pot room-air rating before after
+        """;
+
     private static readonly Visit Service = DemoVisits.Load("healthy-service");
 
     private static readonly Visit Stopped = DemoVisits.With(

@@ -16,6 +16,13 @@ internal static class ReadBack
     /// <summary>All pages' words.</summary>
     public static string All(byte[] pdf) => string.Join(' ', Pages(pdf));
 
+    /// <summary>The language the file says its text is in.</summary>
+    public static string Language(byte[] pdf)
+    {
+        using var document = PdfDocument.Open(pdf);
+        return document.Structure.Catalog.CatalogDictionary.Data["Lang"].ToString()!.Trim('(', ')');
+    }
+
     // Letters in the order they were drawn; each DrawString starts a new word.
     private static string Text(Page page)
     {

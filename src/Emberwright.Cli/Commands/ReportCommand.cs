@@ -17,6 +17,7 @@ internal sealed class ReportCommand(Terminal terminal) : VisitCommand<ReportSett
     {
         try
         {
+            using var spoken = Letterhead.Language(settings.Language);
             return settings.Batch is { } folder ? WriteAll(folder, settings, cancellationToken) : base.Execute(context, settings, cancellationToken);
         }
         catch (InputFileException e)

@@ -32,6 +32,10 @@ internal sealed class VerifyCommand(Terminal terminal) : Command<VerifyCommand.S
         [Description("The letterhead, to compare the first page too")]
         public string? Firm { get; init; }
 
+        [CommandOption("--language <FILE>")]
+        [Description("The translation it was printed in, to compare the pages")]
+        public string? Language { get; init; }
+
         [CommandOption("--json")]
         [Description("Write JSON, as docs/json.md describes")]
         public bool Json { get; init; }
@@ -43,6 +47,7 @@ internal sealed class VerifyCommand(Terminal terminal) : Command<VerifyCommand.S
         {
             var pdf = File.ReadAllBytes(settings.Pdf);
             var visit = Visit.Fold(VisitFile.Read(File.ReadAllText(settings.File, Encoding.UTF8)).Journal);
+            using var spoken = Letterhead.Language(settings.Language);
             var verdict = SealVerdict.Of(pdf, visit, form => Again(visit, form, settings));
             if (settings.Json)
             {

@@ -1,5 +1,6 @@
 using Emberwright.Diagnosis;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
 
@@ -24,7 +25,7 @@ public static class AreaChanges
         from area in beliefs?.Areas ?? []
         where Passages.Contains(area.Parameter)
         orderby Array.IndexOf(Passages, area.Parameter)
-        select new AreaChange(ObservableName.Capital(area.Name), Of(area.AsFound), worked ? Of(area.Now) : null, Limit(area.Parameter));
+        select new AreaChange(ObservableName.Capital(Say.Term(area.Name)), Of(area.AsFound), worked ? Of(area.Now) : null, Limit(area.Parameter));
 
     private static Restriction? Of(Interval interval)
     {

@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 
 namespace Emberwright.Reports.FromVisit;
@@ -8,18 +9,18 @@ public static class AreaName
     /// <summary>The name.</summary>
     public static string Of(Area area) => area switch
     {
-        Area.CombustionBlower => "Combustion blower",
-        Area.RoomAirBlower => "Room-air blower",
-        Area.AshPassages => "Ash passages",
-        Area.Vent => "Vent",
-        Area.BurnPot => "Burn pot and intake",
-        Area.Seals => "Seals",
-        Area.Feed => "Feed",
-        Area.Ignition => "Ignition",
-        Area.Interlocks => "Switches and hoses",
-        Area.Electrical => "Wiring",
-        Area.Water => "Water",
-        Area.Site => "House and fuel",
+        Area.CombustionBlower => Say.Of("area.combustion-blower"),
+        Area.RoomAirBlower => Say.Of("area.room-air-blower"),
+        Area.AshPassages => Say.Of("area.ash-passages"),
+        Area.Vent => Say.Of("area.vent"),
+        Area.BurnPot => Say.Of("area.burn-pot-and-intake"),
+        Area.Seals => Say.Of("area.seals"),
+        Area.Feed => Say.Of("area.feed"),
+        Area.Ignition => Say.Of("area.ignition"),
+        Area.Interlocks => Say.Of("area.switches-and-hoses"),
+        Area.Electrical => Say.Of("area.wiring"),
+        Area.Water => Say.Of("area.water"),
+        Area.Site => Say.Of("area.house-and-fuel"),
     };
 }
 

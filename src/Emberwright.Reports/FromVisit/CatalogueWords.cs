@@ -1,5 +1,6 @@
 using Emberwright.Diagnosis.Checks;
 using Emberwright.Diagnosis.Signs;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Visits.Journal;
 
@@ -19,20 +20,20 @@ public static class CatalogueWords
     public static Check? Check(string id) => Checks.GetValueOrDefault(id);
 
     /// <summary>A check's name.</summary>
-    public static string CheckName(string id) => Check(id)?.Name ?? id;
+    public static string CheckName(string id) => Check(id) is { } check ? Say.Term(check.Name) : id;
 
     /// <summary>A sign's question.</summary>
-    public static string Question(string sign) => Sign(sign)?.Question ?? sign;
+    public static string Question(string sign) => Sign(sign) is { } known ? Say.Term(known.Question) : sign;
 
     /// <summary>A sign's outcome in words.</summary>
     public static string Outcome(string sign, string outcome) =>
-        Sign(sign)?.Outcomes.FirstOrDefault(o => o.Id == outcome)?.Words ?? outcome;
+        Sign(sign)?.Outcomes.FirstOrDefault(o => o.Id == outcome) is { } known ? Say.Term(known.Words) : outcome;
 
     /// <summary>The action of an id, or null.</summary>
     public static WorkAction? Action(string id) => Actions.GetValueOrDefault(id);
 
     /// <summary>An action's name.</summary>
-    public static string ActionName(string action) => Action(action)?.Name ?? action;
+    public static string ActionName(string action) => Action(action) is { } known ? Say.Term(known.Name) : action;
 
     /// <summary>The cleaning that a service of this area is.</summary>
     public static Check? CleaningOf(Area area) => Check($"clean-{EnumWords.Of(area)}");

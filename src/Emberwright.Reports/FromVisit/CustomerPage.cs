@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Emberwright.Diagnosis;
 using Emberwright.Reports.Pages;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
 using Emberwright.Stove.Quantities;
@@ -19,20 +20,20 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, UnitSystem uni
     private readonly NoticeBody? notice = visit.Of<NoticeBody>().LastOrDefault()?.Body is { Lifted: false } standing ? standing : null;
 
     /// <summary>A name or address; one kept apart from the journal is not printed as its reference.</summary>
-    public static string Known(string? words) => words is null ? "" : Blob.IsReference(words) ? "name withheld" : words;
+    public static string Known(string? words) => words is null ? "" : Blob.IsReference(words) ? Say.Of("customer.name-withheld") : words;
 
     /// <summary>May the stove be used? Yes only on evidence: what it was left with is in band or explained, and no proof failed.</summary>
     public Answer Answer => (notice, beliefs?.Stops, visit.Seal) switch
     {
         ({ } stands, _, _) => new(Use.No, PlainWords.Sentence(stands.Reason)),
-        (null, [var stop, ..], _) => new(Use.No, PlainWords.Sentence(stop.Words)),
-        _ when visit.Call?.VisitKind == VisitKind.Decommissioning => new(Use.No, "It was taken out of use for good."),
-        _ when Proofs.FirstOrDefault(p => p.Outcome == ProofOutcome.Failed) is { } failed => new(Use.No, $"A safety test failed. {ProofWords.Of(failed.Proof)}: it did not."),
-        (null, _, null) => new(Use.NotDecided, "The visit is not closed yet."),
-        (null, _, { Intact: false }) => new(Use.NotDecided, "The record behind this report was changed after it was signed. Ask us."),
-        _ when LeftWith.Length == 0 => new(Use.NotDecided, "The stove was not measured after the work, so we cannot say yet."),
-        _ when Compared.Length == 0 && Proofs.Length == 0 => new(Use.NotDecided, "Nothing yet shows whether it works as it should."),
-        _ when Unexplained.Length > 0 => new(Use.NotDecided, $"Not everything is as it should be: {PlainWords.List(Unexplained)}. We come back to it."),
+        (null, [var stop, ..], _) => new(Use.No, PlainWords.Sentence(Say.Term(stop.Words))),
+        _ when visit.Call?.VisitKind == VisitKind.Decommissioning => new(Use.No, Say.Of("customer.it-was-taken-out-of-use-for")),
+        _ when Proofs.FirstOrDefault(p => p.Outcome == ProofOutcome.Failed) is { } failed => new(Use.No, Say.Of("customer.a-safety-test-failed-it-did-not", ProofWords.Of(failed.Proof))),
+        (null, _, null) => new(Use.NotDecided, Say.Of("customer.the-visit-is-not-closed-yet")),
+        (null, _, { Intact: false }) => new(Use.NotDecided, Say.Of("customer.the-record-behind-this-report-was-changed")),
+        _ when LeftWith.Length == 0 => new(Use.NotDecided, Say.Of("customer.the-stove-was-not-measured-after-the")),
+        _ when Compared.Length == 0 && Proofs.Length == 0 => new(Use.NotDecided, Say.Of("customer.nothing-yet-shows-whether-it-works-as")),
+        _ when Unexplained.Length > 0 => new(Use.NotDecided, Say.Of("customer.not-everything-is-as-it-should-be", PlainWords.List(Unexplained))),
         _ when Limits.Length > 0 => new(Use.YesWithLimits, string.Join(' ', Limits)),
         _ => new(Use.Yes, Reasons),
     };
@@ -42,16 +43,16 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, UnitSystem uni
         get
         {
             if (visit.Call?.VisitKind is VisitKind.Inspection or VisitKind.Commissioning && VisitRecords.InSentences(visit, units) is { Length: > 0 } installed) yield return installed;
-            foreach (var complaint in visit.Of<ComplaintBody>()) yield return $"You told us: “{complaint.Body.Words}”";
+            foreach (var complaint in visit.Of<ComplaintBody>()) yield return Say.Of("customer.you-told-us", complaint.Body.Words);
             if (beliefs is null) yield break;
             var blocked = beliefs.Areas.Select(a => (a.Parameter, Words: PlainWords.Blocked(a))).Where(a => a.Words is not null).ToArray();
             var causes = Causes(blocked.Select(b => b.Parameter)).ToArray();
             if (blocked.Length > 0) yield return string.Join(' ', blocked.Select(b => b.Words));
-            if (causes.Length > 0) yield return $"We found: {PlainWords.List(causes)}.";
+            if (causes.Length > 0) yield return Say.Of("customer.we-found", PlainWords.List(causes));
             if (blocked.Length + causes.Length > 0) yield break;
-            if (beliefs.NoListedCauseFits) yield return "What we measured fits no cause that we know. We look further.";
-            else if (visit.AsFound.Any() && beliefs.Comparisons.Where(c => c.Epoch == 0).All(c => c.Verdict == Verdict.In)) yield return "Everything we measured before the work was as it should be.";
-            else if (visit.Of<ComplaintBody>().Any()) yield return "What we measured does not settle on one cause.";
+            if (beliefs.NoListedCauseFits) yield return Say.Of("customer.what-we-measured-fits-no-cause-that");
+            else if (visit.AsFound.Any() && beliefs.Comparisons.Where(c => c.Epoch == 0).All(c => c.Verdict == Verdict.In)) yield return Say.Of("customer.everything-we-measured-before-the-work-was");
+            else if (visit.Of<ComplaintBody>().Any()) yield return Say.Of("customer.what-we-measured-does-not-settle-on");
         }
     }
 
@@ -62,12 +63,12 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, UnitSystem uni
             var actions = visit.Of<ActionBody>().Where(a => a.Body.Done).Select(a => a.Body.Action).Distinct().ToArray();
             var parts = visit.Of<PartBody>().Where(p => p.Body.Use is null or "fitted").Select(p => PlainWords.Lower(p.Body.Part)).ToArray();
             List<string> said = [.. PlainWords.Work(actions)];
-            if (parts.Length > 0) said.Add($"Fitted: {PlainWords.List(parts)}.");
-            if (actions.Length > 0 && visit.AsLeft.Any()) said.Add("Measured the stove again afterwards.");
+            if (parts.Length > 0) said.Add(Say.Of("customer.fitted", PlainWords.List(parts)));
+            if (actions.Length > 0 && visit.AsLeft.Any()) said.Add(Say.Of("customer.measured-the-stove-again-afterwards"));
             if (RoomCo is { } co)
-                said.Add(co < 1 ? "Measured carbon monoxide in the room while it ran, and found none." : $"Measured carbon monoxide in the room: {co.ToString("0", CultureInfo.InvariantCulture)} ppm.");
+                said.Add(co < 1 ? Say.Of("customer.measured-carbon-monoxide-in-the-room-while") : Say.Of("customer.measured-carbon-monoxide-in-the-room-ppm", co.ToString("0", CultureInfo.InvariantCulture)));
             if (said.Count > 0) yield return string.Join(' ', said);
-            if (actions.Length == 0 && visit.Readings.Count > 0) yield return "We measured the stove. Nothing was changed on it.";
+            if (actions.Length == 0 && visit.Readings.Count > 0) yield return Say.Of("customer.we-measured-the-stove-nothing-was-changed");
         }
     }
 
@@ -78,32 +79,32 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, UnitSystem uni
             var use = Answer.Use;
             if (use == Use.No)
             {
-                yield return "Do not plug it in, and do not burn anything in it.";
-                if ((notice?.ReleasedBy ?? (beliefs?.Stops is [var first, ..] ? first.ReleasedBy : null)) is { Length: > 0 } who) yield return $"It may be used again only after this was released by: {PlainWords.Sentence(who)}";
+                yield return Say.Of("customer.do-not-plug-it-in-and-do");
+                if ((notice?.ReleasedBy ?? (beliefs?.Stops is [var first, ..] ? Say.Term(first.ReleasedBy) : null)) is { Length: > 0 } who) yield return Say.Of("customer.it-may-be-used-again-only-after", PlainWords.Sentence(who));
             }
 
             else if (use == Use.NotDecided)
             {
-                yield return "Leave it off until we have told you that you may use it.";
+                yield return Say.Of("customer.leave-it-off-until-we-have-told");
             }
             else
             {
                 // Common practice, no source.
-                yield return "Scrape the burn pot before you light it, and keep the hopper lid shut.";
-                yield return "Ash can glow for a day: a metal bucket with a lid, outdoors, away from the house.";
+                yield return Say.Of("customer.scrape-the-burn-pot-before-you-light");
+                yield return Say.Of("customer.ash-can-glow-for-a-day-a");
                 if (visit.Of<HandoverBody>().LastOrDefault()?.Body is { Shown.Count: > 0 } handed)
-                    yield return $"As we showed you: {PlainWords.List(handed.Shown)}.";
+                    yield return Say.Of("customer.as-we-showed-you", PlainWords.List(handed.Shown));
             }
 
             if (visit.Of<HandoverBody>().LastOrDefault()?.Body.CoAlarmUntil is { } until)
-                yield return $"Your CO alarm is good until {until.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}; test it every week.";
-            yield return "Smell of smoke, or the CO alarm sounds? Everyone out, then the emergency number, then us.";
+                yield return Say.Of("customer.your-co-alarm-is-good-until-test", Say.Day(until));
+            yield return Say.Of("customer.smell-of-smoke-or-the-co-alarm");
         }
     }
 
     // A stove taken out of use has no next service.
     public NextDue? Next => visit.Of<DueBody>().LastOrDefault()?.Body is { } due && (due.For != DueFor.Service || visit.Call?.VisitKind != VisitKind.Decommissioning)
-        ? new(due.On.ToString("d MMMM yyyy", CultureInfo.InvariantCulture), string.Join(' ', new[] { Purpose(due.For), due.Basis is null ? "" : PlainWords.Sentence($"Reckoned from {PlainWords.Lower(due.Basis)}") }.Where(w => w.Length > 0))) { Return = due.For != DueFor.Service }
+        ? new(Say.Day(due.On), string.Join(' ', new[] { Purpose(due.For), due.Basis is null ? "" : PlainWords.Sentence(Say.Of("customer.reckoned-from", PlainWords.Lower(due.Basis))) }.Where(w => w.Length > 0))) { Return = due.For != DueFor.Service }
         : null;
 
     public IEnumerable<Signed> Signatures
@@ -112,10 +113,10 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, UnitSystem uni
         {
             var signatures = visit.Of<SignatureBody>().ToArray();
             if (visit.Seal is { } seal && signatures.All(s => s.Body.Role != Role.Technician))
-                yield return new(visit.Call?.Technician ?? seal.Entry.Author, "technician", seal.Entry.At);
+                yield return new(visit.Call?.Technician ?? seal.Entry.Author, Say.Of("customer.technician"), seal.Entry.At);
             foreach (var signature in signatures)
                 yield return new(
-                    Known(signature.Body.Name ?? (signature.Body.Role == Role.Customer ? visit.Customer?.Name : visit.Call?.Technician)), EnumWords.Of(signature.Body.Role),
+                    Known(signature.Body.Name ?? (signature.Body.Role == Role.Customer ? visit.Customer?.Name : visit.Call?.Technician)), Say.Term(EnumWords.Of(signature.Body.Role)),
                     signature.Body.Absent ? null : signature.At, signature.Body.Absent, signature.Body.Image is { } image ? pictureOf(image) : default);
         }
     }
@@ -124,7 +125,7 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, UnitSystem uni
     private string[] Limits =>
     [
         .. visit.Of<ActionBody>().Where(a => a.Body is { Done: false, Reason: NotDoneReason.NoAccess or NotDoneReason.OwnerRefused })
-            .Select(a => $"Not done: {PlainWords.Lower(CatalogueWords.ActionName(a.Body.Action))}, {NotDoneWords.Of(a.Body.Reason!.Value)}.").Distinct(),
+            .Select(a => Say.Of("customer.not-done", PlainWords.Lower(CatalogueWords.ActionName(a.Body.Action)), NotDoneWords.Of(a.Body.Reason!.Value))).Distinct(),
         .. visit.Of<ExplanationBody>().Select(e => e.Body).Where(e => e.Consequence is Consequence.UseLimited or Consequence.RestrictionRemains or Consequence.MarginReduced)
             .Select(e => PlainWords.Sentence(e.Words ?? ExplanationWords.Of(e.Consequence!.Value))).Distinct(),
     ];
@@ -150,11 +151,11 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, UnitSystem uni
         get
         {
             List<string> clauses = [];
-            if (visit.Of<ActionBody>().Any(a => a.Body.Done && a.Body.Action.StartsWith("clean", StringComparison.Ordinal) || a.Body is { Done: true, Action: Diagnosis.Checks.ActionList.FullService })) clauses.Add("it is clean");
-            if (Compared.Any(c => c.Band.Observable.Measure == Measure.Pressure) && Compared.All(c => c.Verdict == Verdict.In)) clauses.Add("it draws as it should");
-            if (Proofs.Any(p => p.Outcome == ProofOutcome.Passed)) clauses.Add("its safety switches were tried and work");
-            if (RoomCo is < 1) clauses.Add("no carbon monoxide came into the room");
-            return clauses.Count > 0 ? ObservableName.Capital(PlainWords.List(clauses)) + "." : "It was looked over and measured as this report shows.";
+            if (visit.Of<ActionBody>().Any(a => a.Body.Done && a.Body.Action.StartsWith("clean", StringComparison.Ordinal) || a.Body is { Done: true, Action: Diagnosis.Checks.ActionList.FullService })) clauses.Add(Say.Of("customer.it-is-clean"));
+            if (Compared.Any(c => c.Band.Observable.Measure == Measure.Pressure) && Compared.All(c => c.Verdict == Verdict.In)) clauses.Add(Say.Of("customer.it-draws-as-it-should"));
+            if (Proofs.Any(p => p.Outcome == ProofOutcome.Passed)) clauses.Add(Say.Of("customer.its-safety-switches-were-tried-and-work"));
+            if (RoomCo is < 1) clauses.Add(Say.Of("customer.no-carbon-monoxide-came-into-the-room"));
+            return clauses.Count > 0 ? ObservableName.Capital(PlainWords.List(clauses)) + "." : Say.Of("customer.it-was-looked-over-and-measured-as");
         }
     }
 
@@ -166,12 +167,12 @@ internal sealed class CustomerPage(Visit visit, Beliefs? beliefs, UnitSystem uni
         from s in beliefs!.Suspects
         where s.Fault is not (Suspect.Nothing or Suspect.Unlisted) && s.AsFound >= Likely
         where FaultList.All.FirstOrDefault(f => f.Id == s.Fault)?.Fouling is not { } fouling || !said.Contains(fouling.Parameter)
-        select PlainWords.Lower(s.Name);
+        select PlainWords.Lower(Say.Term(s.Name));
 
     private static string Purpose(DueFor due) => due switch
     {
         DueFor.Service => "",
-        DueFor.Return => "We come back to finish this job.",
-        DueFor.FollowUp => "We call to ask how it runs.",
+        DueFor.Return => Say.Of("customer.we-come-back-to-finish-this-job"),
+        DueFor.FollowUp => Say.Of("customer.we-call-to-ask-how-it-runs"),
     };
 }

@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Reports.FromVisit;
@@ -8,19 +9,19 @@ public static class ExplanationWords
     /// <summary>The cause.</summary>
     public static string Of(Cause cause) => cause switch
     {
-        Cause.WorkRefused => "The owner refused the work, in writing",
-        Cause.NoAccess => "The place could not be reached safely",
-        Cause.PartOnOrder => "A part is on order",
-        Cause.WeatherToday => "Wind or temperature of the day",
-        Cause.InstrumentLimit => "The instrument cannot resolve it",
+        Cause.WorkRefused => Say.Of("explanation.the-owner-refused-the-work-in-writing"),
+        Cause.NoAccess => Say.Of("explanation.the-place-could-not-be-reached-safely"),
+        Cause.PartOnOrder => Say.Of("explanation.a-part-is-on-order"),
+        Cause.WeatherToday => Say.Of("explanation.wind-or-temperature-of-the-day"),
+        Cause.InstrumentLimit => Say.Of("explanation.the-instrument-cannot-resolve-it"),
     };
 
     /// <summary>The consequence.</summary>
     public static string Of(Consequence consequence) => consequence switch
     {
-        Consequence.RestrictionRemains => "A passage or the vent stays restricted",
-        Consequence.MarginReduced => "It stands nearer to a switch’s limit than it should",
-        Consequence.UseLimited => "It may be used only as written",
-        Consequence.ReadingUncertain => "The reading says little; the stove is otherwise proved",
+        Consequence.RestrictionRemains => Say.Of("explanation.a-passage-or-the-vent-stays-restricted"),
+        Consequence.MarginReduced => Say.Of("explanation.it-stands-nearer-to-a-switchs-limit"),
+        Consequence.UseLimited => Say.Of("explanation.it-may-be-used-only-as-written"),
+        Consequence.ReadingUncertain => Say.Of("explanation.the-reading-says-little-the-stove-is"),
     };
 }

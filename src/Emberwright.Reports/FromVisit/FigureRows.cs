@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Emberwright.Diagnosis;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
 using Emberwright.Stove.Quantities;
@@ -26,17 +27,17 @@ internal static class FigureRows
     public static IEnumerable<SuspectRow> Suspects(Visit visit, Beliefs? beliefs, UnitSystem units) =>
         from suspect in (beliefs?.Suspects ?? []).Where(s => s.AsFound >= Listed).OrderByDescending(s => s.AsFound).Take(MostSuspects)
         select new SuspectRow(
-            ObservableName.Capital(suspect.Name), suspect.AsFound,
-            [.. suspect.Because.Where(b => b.Factor is > Telling or < 1 / Telling).Take(MostReasons).Select(b => $"{Reason(visit, beliefs!, b, units)}: odds × {Factor(b.Factor)}.")],
+            ObservableName.Capital(Say.Term(suspect.Name)), suspect.AsFound,
+            [.. suspect.Because.Where(b => b.Factor is > Telling or < 1 / Telling).Take(MostReasons).Select(b => Say.Of("figures.odds", Reason(visit, beliefs!, b, units), Factor(b.Factor)))],
             visit.Epoch > 0 ? suspect.Probability : null);
 
     // A reading in the report's own units; whatever else speaks for or against as diagnosis says it.
     private static string Reason(Visit visit, Beliefs beliefs, Because because, UnitSystem units)
     {
-        if (visit.Readings.FirstOrDefault(r => r.Id == because.Evidence) is not { } reading) return ObservableName.Capital(because.Words.TrimEnd('.'));
+        if (visit.Readings.FirstOrDefault(r => r.Id == because.Evidence) is not { } reading) return ObservableName.Capital(Say.Term(because.Words.TrimEnd('.')));
         string Value(double si) => QuantityFormat.Format(si, reading.Body.Measure, units, reading.Body.Measure == Measure.Pressure ? 1 : null, reading.Body.Measure == Measure.Pressure);
-        var said = $"{ObservableName.Of(reading.Body.Observable)}, {ConditionText.Say(reading.Body.Condition)}, {Value(reading.Body.Si)}";
-        return beliefs.Bands.FirstOrDefault(b => b.Observable == reading.Body.Observable) is { } band ? $"{said} where {Value(band.Low)} to {Value(band.High)} is healthy" : said;
+        var said = string.Join(", ", ObservableName.Of(reading.Body.Observable), ConditionWords.Of(reading.Body.Condition), Value(reading.Body.Si));
+        return beliefs.Bands.FirstOrDefault(b => b.Observable == reading.Body.Observable) is { } band ? Say.Of("figures.where-to-is-healthy", said, Value(band.Low), Value(band.High)) : said;
     }
 
     public static IEnumerable<string> Notes(Beliefs? beliefs)
@@ -45,10 +46,10 @@ internal static class FigureRows
         foreach (var alike in beliefs.Alike)
         {
             var names = alike.Faults.Select(id => beliefs.Suspects.FirstOrDefault(s => s.Fault == id)?.Name ?? FaultList.All.FirstOrDefault(f => f.Id == id)?.Name ?? id);
-            yield return $"Not told apart: {string.Join("; ", names)}.";
+            yield return Say.Of("figures.not-told-apart", string.Join("; ", names.Select(Say.Term)));
         }
-        if (beliefs.Doubtful is { } doubtful) yield return doubtful.Words;
-        foreach (var note in beliefs.Notes) yield return note;
+        if (beliefs.Doubtful is { } doubtful) yield return Say.Term(doubtful.Words);
+        foreach (var note in beliefs.Notes) yield return Say.Term(note);
     }
 
     public static ProofRow Proof(ProofBody proof) => new(
@@ -56,12 +57,15 @@ internal static class FigureRows
         proof.Outcome switch { ProofOutcome.Passed => true, ProofOutcome.Failed => false, ProofOutcome.NotFitted => null });
 
     public static string Part(PartBody part) =>
-        $"{ObservableName.Capital(part.Use ?? "fitted")}: {string.Join(", ", new[] { part.Part, part.Number, part.Tag }.Where(w => !string.IsNullOrEmpty(w)))}.";
+        $"{ObservableName.Capital(Say.Term(part.Use ?? "fitted"))}: {string.Join(", ", new[] { part.Part, part.Number, part.Tag }.Where(w => !string.IsNullOrEmpty(w)))}.";
 
     public static string Instrument(InstrumentBody instrument, DateOnly? day) =>
-        ObservableName.Capital(instrument.Name)
-        + (instrument.CalibratedUntil is { } until ? until < day ? $", calibration had run out on {until:d MMMM yyyy}" : $", calibration holds until {until:d MMMM yyyy}" : ", calibration not recorded")
-        + (instrument.ZeroedOutdoors ? ", zeroed outdoors today." : ".");
+        PlainWords.Sentence(string.Join(", ", new[]
+        {
+            ObservableName.Capital(instrument.Name),
+            instrument.CalibratedUntil is not { } until ? Say.Of("figures.calibration-not-recorded") : until < day ? Say.Of("figures.calibration-had-run-out-on", Say.Day(until)) : Say.Of("figures.calibration-holds-until", Say.Day(until)),
+            instrument.ZeroedOutdoors ? Say.Of("figures.zeroed-outdoors-today") : "",
+        }.Where(words => words.Length > 0)));
 
     private static ReadingRow Row(Visit visit, Beliefs? beliefs, Observable observable, Reading[] readings)
     {
@@ -69,7 +73,7 @@ internal static class FigureRows
         var left = readings.LastOrDefault(r => r.Phase == Phase.AsLeft);
         var band = beliefs?.Comparisons.FirstOrDefault(c => c.Band.Observable == observable)?.Band ?? beliefs?.Bands.FirstOrDefault(b => b.Observable == observable);
         var explained = left is null ? null : visit.Of<ExplanationBody>().LastOrDefault(e => e.Body.Entry == left.Id || e.Body.Entry is null && e.Body.Place == observable.Place)?.Body;
-        return new ReadingRow(ObservableName.Of(observable), ObservableName.Capital(ConditionText.Say(observable.Condition)), observable.Measure)
+        return new ReadingRow(ObservableName.Of(observable), ObservableName.Capital(ConditionWords.Of(observable.Condition)), observable.Measure)
         {
             Found = found?.Body.Si,
             FoundVerdict = Word(beliefs, found),
@@ -78,7 +82,7 @@ internal static class FigureRows
             Low = band?.Low,
             High = band?.High,
             Confidence = band?.Confidence,
-            Origin = band?.Origin,
+            Origin = band is null ? null : Say.Term(band.Origin),
             Explanation = explained is { Cause: { } cause, Consequence: { } consequence } ? $"{ExplanationWords.Of(cause)}; {ExplanationWords.Of(consequence)}" : null,
         };
     }

@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Reports.FromVisit;
@@ -8,10 +9,10 @@ public static class FireWords
     /// <summary>What happened.</summary>
     public static string Of(FireMoment moment) => moment switch
     {
-        FireMoment.Called => "Start pressed",
-        FireMoment.Flame => "First flame",
-        FireMoment.High => "Burning on high",
-        FireMoment.Shutdown => "Off pressed",
-        FireMoment.Stopped => "Blowers stopped by themselves",
+        FireMoment.Called => Say.Of("fire.start-pressed"),
+        FireMoment.Flame => Say.Of("fire.first-flame"),
+        FireMoment.High => Say.Of("fire.burning-on-high"),
+        FireMoment.Shutdown => Say.Of("fire.off-pressed"),
+        FireMoment.Stopped => Say.Of("fire.blowers-stopped-by-themselves"),
     };
 }

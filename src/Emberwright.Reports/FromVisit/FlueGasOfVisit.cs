@@ -1,5 +1,6 @@
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Fire;
 using Emberwright.Visits;
@@ -19,14 +20,14 @@ public sealed record FlueFigure(string Id, double Found, double FoundUncertainty
 public static class FlueGasOfVisit
 {
     // What each figure is to the reader; the numbers are the engine's.
-    private static readonly (string Id, string Name, string Unit, int Decimals, string Meaning)[] Shown =
+    private static (string Id, string Name, string Unit, int Decimals, string Meaning)[] Shown =>
     [
-        ("oxygen-dry", "Oxygen left, dry", "%", 1, "Air the fire did not use. Much of it carries heat up the vent; too little and the fire chokes."),
-        ("air-ratio", "Air ratio λ", "", 2, "Air given to the fire, as a multiple of what the fuel needs. Below 1 it starves."),
-        ("carbon-monoxide-dry", "Carbon monoxide", "ppm", 0, "Unburnt gas in the vent, not in the room. It rises when the fire is cold, choked or dirty."),
-        ("carbon-monoxide-13", "the same at 13 % oxygen", "ppm", 0, "Made comparable between stoves and days by one amount of air."),
-        ("dew-point", "Water dew point", "°C", 0, "Where the vent’s wall is colder than this, it gets wet."),
-        ("efficiency", "Efficiency", "%", 1, "Share of the fuel’s heat that stays in the house, on its net heating value."),
+        ("oxygen-dry", Say.Of("flue.oxygen-left-dry"), "%", 1, Say.Of("flue.air-the-fire-did-not-use-much")),
+        ("air-ratio", Say.Of("flue.air-ratio"), "", 2, Say.Of("flue.air-given-to-the-fire-as-a")),
+        ("carbon-monoxide-dry", Say.Of("flue.carbon-monoxide"), "ppm", 0, Say.Of("flue.unburnt-gas-in-the-vent-not-in")),
+        ("carbon-monoxide-13", Say.Of("flue.the-same-at-13-oxygen"), "ppm", 0, Say.Of("flue.made-comparable-between-stoves-and-days-by")),
+        ("dew-point", Say.Of("flue.water-dew-point"), "°C", 0, Say.Of("flue.where-the-vents-wall-is-colder-than")),
+        ("efficiency", Say.Of("flue.efficiency"), "%", 1, Say.Of("flue.share-of-the-fuels-heat-that-stays")),
     ];
 
     /// <summary>The figures; empty when no flue gas was measured at high burn.</summary>

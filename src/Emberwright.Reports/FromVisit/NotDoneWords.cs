@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Reports.FromVisit;
@@ -8,9 +9,9 @@ public static class NotDoneWords
     /// <summary>The words.</summary>
     public static string Of(NotDoneReason reason) => reason switch
     {
-        NotDoneReason.NoAccess => "could not be reached safely",
-        NotDoneReason.OwnerRefused => "the owner refused",
-        NotDoneReason.OutOfService => "put out of service instead",
-        NotDoneReason.NotFitted => "this stove has none",
+        NotDoneReason.NoAccess => Say.Of("not-done.could-not-be-reached-safely"),
+        NotDoneReason.OwnerRefused => Say.Of("not-done.the-owner-refused"),
+        NotDoneReason.OutOfService => Say.Of("not-done.put-out-of-service-instead"),
+        NotDoneReason.NotFitted => Say.Of("not-done.this-stove-has-none"),
     };
 }

@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 
 namespace Emberwright.Reports.FromVisit;
@@ -8,25 +9,25 @@ public static class ObservableName
     /// <summary>"Firebox", "Oxygen, dry", "Exhaust": enough to tell readings of one condition apart.</summary>
     public static string Of(Observable observable) => (observable.Measure, observable.Place) switch
     {
-        (Measure.Oxygen, Places.Flue) => "Oxygen, dry",
-        (Measure.CarbonDioxide, Places.Flue) => "Carbon dioxide, dry",
-        (Measure.CarbonMonoxide, Places.Flue) => "Carbon monoxide, flue",
-        (Measure.CarbonMonoxide, Places.Room) => "Carbon monoxide, room",
-        (Measure.Temperature, Places.Collar) => "Exhaust",
-        (Measure.Temperature, Places.WarmAir) => "Warm air",
-        (Measure.Temperature, Places.Room) => "Room",
-        (Measure.Voltage, Places.Supply) => "Supply",
-        (Measure.Pressure, Places.Collar) => "Vent collar",
-        (Measure.Pressure, Places.House) => "House against outdoors",
-        (Measure.Voltage, var place) => $"Volts, {Words(place)}",
-        (Measure.Resistance, var place) => $"Ohms, {Words(place)}",
-        (Measure.Current, var place) => $"Current, {Words(place)}",
-        (Measure.Capacitance, var place) => $"Capacitance, {Words(place)}",
+        (Measure.Oxygen, Places.Flue) => Say.Of("reading.oxygen-dry"),
+        (Measure.CarbonDioxide, Places.Flue) => Say.Of("reading.carbon-dioxide-dry"),
+        (Measure.CarbonMonoxide, Places.Flue) => Say.Of("reading.carbon-monoxide-flue"),
+        (Measure.CarbonMonoxide, Places.Room) => Say.Of("reading.carbon-monoxide-room"),
+        (Measure.Temperature, Places.Collar) => Say.Of("reading.exhaust"),
+        (Measure.Temperature, Places.WarmAir) => Say.Of("reading.warm-air"),
+        (Measure.Temperature, Places.Room) => Say.Of("reading.room"),
+        (Measure.Voltage, Places.Supply) => Say.Of("reading.supply"),
+        (Measure.Pressure, Places.Collar) => Say.Of("reading.vent-collar"),
+        (Measure.Pressure, Places.House) => Say.Of("reading.house-against-outdoors"),
+        (Measure.Voltage, var place) => Say.Of("reading.volts", Words(place)),
+        (Measure.Resistance, var place) => Say.Of("reading.ohms", Words(place)),
+        (Measure.Current, var place) => Say.Of("reading.current", Words(place)),
+        (Measure.Capacitance, var place) => Say.Of("reading.capacitance", Words(place)),
         (_, var place) => Capital(Words(place)),
     };
 
     /// <summary>The same word with a capital first letter.</summary>
     public static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 
-    private static string Words(string place) => place.Replace('-', ' ');
+    private static string Words(string place) => Say.Term(place.Replace('-', ' '));
 }

@@ -1,5 +1,6 @@
 using Emberwright.Diagnosis;
 using Emberwright.Diagnosis.Checks;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 
 namespace Emberwright.Reports.FromVisit;
@@ -7,22 +8,24 @@ namespace Emberwright.Reports.FromVisit;
 /// <summary>The trade's findings and work in the words of someone who owns a stove and does not service one.</summary>
 internal static class PlainWords
 {
-    private static readonly Dictionary<string, string> Cleaned = new()
+    // What a cleaning cleans, as its owner says it; null for any other work.
+    private static string? Cleaned(string action) => action switch
     {
-        ["clean-burn-pot"] = "the burn pot",
-        ["clean-ash-passages"] = "the ash passages",
-        ["clean-exchanger"] = "the heat exchanger",
-        ["clean-combustion-blower"] = "the combustion blower",
-        ["clean-room-air-blower"] = "the room-air blower",
-        ["clean-vent"] = "the vent",
-        ["clean-tee"] = "the tee of the vent",
-        ["clean-intake"] = "the air intake",
-        ["clean-hose"] = "the hose of the vacuum switch",
-        ["clean-igniter-passage"] = "the igniter’s passage",
-        ["clean-proof-disc"] = "the switch that proves the fire",
-        ["clean-thermocouple"] = "the thermocouple",
-        ["clean-exhaust-probe"] = "the exhaust probe",
-        [ActionList.FullService] = "ash passages, both blowers, vent and burn pot",
+        "clean-burn-pot" => Say.Of("plain.the-burn-pot"),
+        "clean-ash-passages" => Say.Of("plain.the-ash-passages"),
+        "clean-exchanger" => Say.Of("plain.the-heat-exchanger"),
+        "clean-combustion-blower" => Say.Of("plain.the-combustion-blower"),
+        "clean-room-air-blower" => Say.Of("plain.the-room-air-blower"),
+        "clean-vent" => Say.Of("plain.the-vent"),
+        "clean-tee" => Say.Of("plain.the-tee-of-the-vent"),
+        "clean-intake" => Say.Of("plain.the-air-intake"),
+        "clean-hose" => Say.Of("plain.the-hose-of-the-vacuum-switch"),
+        "clean-igniter-passage" => Say.Of("plain.the-igniters-passage"),
+        "clean-proof-disc" => Say.Of("plain.the-switch-that-proves-the-fire"),
+        "clean-thermocouple" => Say.Of("plain.the-thermocouple"),
+        "clean-exhaust-probe" => Say.Of("plain.the-exhaust-probe"),
+        ActionList.FullService => Say.Of("plain.ash-passages-both-blowers-vent-and-burn"),
+        _ => null,
     };
 
     /// <summary>What blocked a passage, and how much of it; null when it is not worth a customer's line.</summary>
@@ -33,13 +36,13 @@ internal static class PlainWords
         var share = Share(found.Median);
         return area.Parameter switch
         {
-            Parameter.AshPassages => $"Ash had closed {share} of the passages behind the fire.",
-            Parameter.Exchanger => $"Ash and soot had closed {share} of the heat exchanger’s passages.",
-            Parameter.Vent => $"The vent was {share} closed.",
-            Parameter.Intake => $"The air intake was {share} closed.",
-            Parameter.BurnPot => $"{Capital(share)} of the burn pot’s air holes were closed.",
-            Parameter.Wheel => $"Dirt on its wheel had taken {share} of the combustion blower’s strength.",
-            Parameter.RoomAir => $"Lint had taken {share} of the warm air from the room-air blower.",
+            Parameter.AshPassages => Say.Of("plain.ash-had-closed-of-the-passages-behind", share),
+            Parameter.Exchanger => Say.Of("plain.ash-and-soot-had-closed-of-the", share),
+            Parameter.Vent => Say.Of("plain.the-vent-was-closed", share),
+            Parameter.Intake => Say.Of("plain.the-air-intake-was-closed", share),
+            Parameter.BurnPot => Say.Of("plain.of-the-burn-pots-air-holes-were", Capital(share)),
+            Parameter.Wheel => Say.Of("plain.dirt-on-its-wheel-had-taken-of", share),
+            Parameter.RoomAir => Say.Of("plain.lint-had-taken-of-the-warm-air", share),
             _ => null,
         };
     }
@@ -47,24 +50,24 @@ internal static class PlainWords
     /// <summary>All work done, in as few sentences as it takes.</summary>
     public static IEnumerable<string> Work(IReadOnlyList<string> actions)
     {
-        var cleaned = actions.Where(Cleaned.ContainsKey).Select(a => Cleaned[a]).ToArray();
-        if (cleaned.Length > 0) yield return $"Cleaned {List(cleaned)}.";
-        foreach (var action in actions.Where(a => !Cleaned.ContainsKey(a)))
+        var cleaned = actions.Select(Cleaned).OfType<string>().ToArray();
+        if (cleaned.Length > 0) yield return Say.Of("plain.cleaned", List(cleaned));
+        foreach (var action in actions.Where(a => Cleaned(a) is null))
         {
             var cure = CatalogueWords.Action(action);
-            yield return cure is { Cures.Count: 1 } && Fault(cure.Cures[0]) is { } fault ? $"Put right: {Lower(fault)}." : Sentence(Capital(CatalogueWords.ActionName(action)));
+            yield return cure is { Cures.Count: 1 } && Fault(cure.Cures[0]) is { } fault ? Say.Of("plain.put-right", Lower(fault)) : Sentence(Capital(CatalogueWords.ActionName(action)));
         }
     }
 
     /// <summary>"about half", from a share.</summary>
     public static string Share(double share) => share switch
     {
-        < 0.29 => "about a quarter",
-        < 0.42 => "about a third",
-        < 0.58 => "about half",
-        < 0.71 => "about two thirds",
-        < 0.83 => "about three quarters",
-        _ => "nearly all",
+        < 0.29 => Say.Of("plain.about-a-quarter"),
+        < 0.42 => Say.Of("plain.about-a-third"),
+        < 0.58 => Say.Of("plain.about-half"),
+        < 0.71 => Say.Of("plain.about-two-thirds"),
+        < 0.83 => Say.Of("plain.about-three-quarters"),
+        _ => Say.Of("plain.nearly-all"),
     };
 
     /// <summary>"a, b and c".</summary>
@@ -72,7 +75,7 @@ internal static class PlainWords
     {
         0 => "",
         1 => words[0],
-        _ => $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}",
+        _ => Say.Of("plain.and", string.Join(", ", words.SkipLast(1)), words[^1]),
     };
 
     /// <summary>With a full stop, once.</summary>
@@ -84,5 +87,5 @@ internal static class PlainWords
 
     private static string Capital(string words) => ObservableName.Capital(words);
 
-    private static string? Fault(string id) => Stove.Faults.FaultList.All.FirstOrDefault(f => f.Id == id)?.Name;
+    private static string? Fault(string id) => Stove.Faults.FaultList.All.FirstOrDefault(f => f.Id == id) is { } fault ? Say.Term(fault.Name) : null;
 }

@@ -1,4 +1,5 @@
 using Emberwright.Diagnosis;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
 using Emberwright.Stove.Patterns;
@@ -34,7 +35,7 @@ public static class Prediction
         {
             var stove = new VirtualStove(pattern, StoveWords.Card(visit), visit.StoveSite());
             var parameters = Parameters(beliefs, fault);
-            return [.. Conditions(visit).SelectMany(condition => At(stove, parameters, condition, $"if {PlainWords.Lower(leading.Name)}"))];
+            return [.. Conditions(visit).SelectMany(condition => At(stove, parameters, condition, Say.Of("profile.if", PlainWords.Lower(Say.Term(leading.Name)))))];
         }
         catch (InputException)
         {

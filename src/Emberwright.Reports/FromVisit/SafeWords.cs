@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Visits.Journal;
 
 namespace Emberwright.Reports.FromVisit;
@@ -8,28 +9,28 @@ public static class SafeWords
     /// <summary>The step when it is done.</summary>
     public static string Done(SafeStep step) => step switch
     {
-        SafeStep.SwitchedOff => "Switched off at its own control",
-        SafeStep.BurntOut => "Burnt out, blower stopped by itself",
-        SafeStep.Cool => "Cool enough to work on",
-        SafeStep.Unplugged => "Unplugged, plug in sight",
-        SafeStep.ProvedDead => "Proved dead with a meter",
-        SafeStep.Ventilated => "Room ventilated",
-        SafeStep.EveryoneOut => "Everyone out",
-        SafeStep.EmbersInMetalCan => "Embers in a lidded metal can, outdoors",
-        SafeStep.FibrePrecautions => "Old white gaskets wetted, mask on",
+        SafeStep.SwitchedOff => Say.Of("safe.switched-off-at-its-own-control"),
+        SafeStep.BurntOut => Say.Of("safe.burnt-out-blower-stopped-by-itself"),
+        SafeStep.Cool => Say.Of("safe.cool-enough-to-work-on"),
+        SafeStep.Unplugged => Say.Of("safe.unplugged-plug-in-sight"),
+        SafeStep.ProvedDead => Say.Of("safe.proved-dead-with-a-meter"),
+        SafeStep.Ventilated => Say.Of("safe.room-ventilated"),
+        SafeStep.EveryoneOut => Say.Of("safe.everyone-out"),
+        SafeStep.EmbersInMetalCan => Say.Of("safe.embers-in-a-lidded-metal-can-outdoors"),
+        SafeStep.FibrePrecautions => Say.Of("safe.old-white-gaskets-wetted-mask-on"),
     };
 
     /// <summary>What can hurt at this step, imperative.</summary>
     public static string Caution(SafeStep step) => step switch
     {
-        SafeStep.SwitchedOff => "Press off and let it burn out. Pulling the plug on a live fire fills the room with smoke.",
-        SafeStep.BurntOut => "Wait until the blower stops by itself.",
-        SafeStep.Cool => "Metal and glass stay hot long after the flame. Exhaust below 40 °C before a port is opened.",
-        SafeStep.Unplugged => "Mains voltage stands behind every panel while the plug is in.",
-        SafeStep.ProvedDead => "Prove the meter on a live socket, then the stove, then the meter again.",
-        SafeStep.Ventilated => "Open windows before anything else when carbon monoxide is suspected.",
-        SafeStep.EveryoneOut => "Everyone leaves, then call the emergency number. Do not pull the plug first.",
-        SafeStep.EmbersInMetalCan => "Ash can glow for a day. Metal can, lid on, outdoors, on stone; never an ordinary vacuum.",
-        SafeStep.FibrePrecautions => "Old white gaskets may be asbestos or ceramic fibre. Wet them, mask on, no dry brushing.",
+        SafeStep.SwitchedOff => Say.Of("safe.press-off-and-let-it-burn-out"),
+        SafeStep.BurntOut => Say.Of("safe.wait-until-the-blower-stops-by-itself"),
+        SafeStep.Cool => Say.Of("safe.metal-and-glass-stay-hot-long-after"),
+        SafeStep.Unplugged => Say.Of("safe.mains-voltage-stands-behind-every-panel-while"),
+        SafeStep.ProvedDead => Say.Of("safe.prove-the-meter-on-a-live-socket"),
+        SafeStep.Ventilated => Say.Of("safe.open-windows-before-anything-else-when-carbon"),
+        SafeStep.EveryoneOut => Say.Of("safe.everyone-leaves-then-call-the-emergency-number"),
+        SafeStep.EmbersInMetalCan => Say.Of("safe.ash-can-glow-for-a-day-metal"),
+        SafeStep.FibrePrecautions => Say.Of("safe.old-white-gaskets-may-be-asbestos-or"),
     };
 }

@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Quantities;
 using Emberwright.Visits;
 using Emberwright.Visits.Journal;
@@ -11,21 +12,21 @@ internal static class SiteLine
     {
         if (visit.Site is not { } site) yield break;
         var facts = new List<string>();
-        if (site.Altitude is { } altitude) facts.Add($"{Far(altitude, units, 1)} above sea level");
-        if (site.Outdoor is { } outdoor) facts.Add($"outdoors {Warm(outdoor, units)}");
-        if (site.Room is { } room) facts.Add($"room {Warm(room, units)}");
-        if (site.Wind is { } wind) facts.Add($"wind {In(wind, units == UnitSystem.Us ? (Units.MilePerHour, 1) : (Units.MetrePerSecond, 0.1))}");
-        if (site.Supply is { } supply) facts.Add($"supply {supply}");
+        if (site.Altitude is { } altitude) facts.Add(Say.Of("site.above-sea-level", Far(altitude, units, 1)));
+        if (site.Outdoor is { } outdoor) facts.Add(Say.Of("site.outdoors", Warm(outdoor, units)));
+        if (site.Room is { } room) facts.Add(Say.Of("site.room", Warm(room, units)));
+        if (site.Wind is { } wind) facts.Add(Say.Of("site.wind", In(wind, units == UnitSystem.Us ? (Units.MilePerHour, 1) : (Units.MetrePerSecond, 0.1))));
+        if (site.Supply is { } supply) facts.Add(Say.Of("site.supply", supply));
         if (facts.Count > 0) yield return ObservableName.Capital(string.Join("; ", facts)) + ".";
-        if (site.Vent is { } vent && Vent(vent, units) is { Length: > 0 } run) yield return $"Vent: {run}.";
+        if (site.Vent is { } vent && Vent(vent, units) is { Length: > 0 } run) yield return Say.Of("site.vent", run);
     }
 
     /// <summary>"3 in, 18 ft up, 1 ft across, flexible, vertical cap": what is known of a vent.</summary>
     public static string Vent(VentBody vent, UnitSystem units) => string.Join(", ", new[]
     {
         vent.Diameter is { } wide ? In(wide, units == UnitSystem.Us ? (Units.Inch, 0.1) : (Units.Millimetre, 1)) : null,
-        vent.Vertical is { } up ? $"{Far(up, units, 0.1)} up" : null,
-        vent.Horizontal is { } across ? $"{Far(across, units, 0.1)} across" : null,
+        vent.Vertical is { } up ? Say.Of("site.up", Far(up, units, 0.1)) : null,
+        vent.Horizontal is { } across ? Say.Of("site.across", Far(across, units, 0.1)) : null,
         vent.Lining,
         vent.Terminal?.Replace('-', ' '),
     }.Where(words => !string.IsNullOrEmpty(words)));

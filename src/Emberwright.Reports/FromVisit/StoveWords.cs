@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits;
 
@@ -12,8 +13,8 @@ public static class StoveWords
         var name = Label(visit);
         var facts = new List<string>();
         if (visit.Appliance is not null) facts.Add(Construction(visit));
-        if (visit.Site?.Vent is { Diameter: { } diameter } vent) facts.Add($"{diameter} vent{(vent.Vertical is { } up ? $", {up} up" : "")}");
-        if (visit.Site?.Altitude is { } altitude) facts.Add($"{altitude} above sea");
+        if (visit.Site?.Vent is { Diameter: { } diameter } vent) facts.Add(vent.Vertical is { } up ? Say.Of("site.vent-up", diameter, up) : Say.Of("site.vent-2", diameter));
+        if (visit.Site?.Altitude is { } altitude) facts.Add(Say.Of("site.above-sea", altitude));
         var site = string.Join("; ", facts);
         return (name.Length > 0 ? name + ". " : "") + (site.Length > 0 ? site + "." : "");
     }
@@ -28,5 +29,5 @@ public static class StoveWords
         string.Join(' ', new[] { visit.Appliance?.Maker, visit.Appliance?.Model }.Where(word => !string.IsNullOrEmpty(word)));
 
     private static string Construction(Visit visit) =>
-        visit.Appliance is { } appliance ? PatternLibrary.Find(appliance.Pattern)?.Name ?? appliance.Pattern : "";
+        visit.Appliance is { } appliance ? PatternLibrary.Find(appliance.Pattern) is { } known ? Say.Term(known.Name) : appliance.Pattern : "";
 }

@@ -1,4 +1,5 @@
 using Emberwright.Diagnosis;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 
 namespace Emberwright.Reports.FromVisit;
@@ -12,9 +13,9 @@ public static class VerdictWord
     public static string? Of(Verdict verdict, Measure measure) => verdict switch
     {
         Verdict.In => null,
-        Verdict.TooWeak => "too weak",
-        Verdict.TooStrong => "too strong",
-        Verdict.Low => measure == Measure.Temperature ? "cool" : "low",
-        Verdict.High => measure == Measure.Temperature ? "hot" : "high",
+        Verdict.TooWeak => Say.Of("common.too-weak"),
+        Verdict.TooStrong => Say.Of("common.too-strong"),
+        Verdict.Low => measure == Measure.Temperature ? Say.Of("verdict.cool") : Say.Of("common.low"),
+        Verdict.High => measure == Measure.Temperature ? Say.Of("verdict.hot") : Say.Of("common.high"),
     };
 }

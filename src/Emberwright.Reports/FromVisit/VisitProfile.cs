@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Emberwright.Diagnosis;
 using Emberwright.Reports.Pictures;
 using Emberwright.Reports.Pictures.Profile;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Patterns;
 using Emberwright.Stove.Quantities;
@@ -12,10 +13,10 @@ namespace Emberwright.Reports.FromVisit;
 public static class VisitProfile
 {
     // Stations of the way when no pattern says more, each with its place among the parts below.
-    private static readonly (string Place, string Name, int After)[] Way =
-        [(Places.Firebox, "firebox", 2), (Places.BlowerInlet, "blower inlet", 4), (Places.Collar, "collar", 5)];
+    private static (string Place, string Name, int After)[] Way =>
+        [(Places.Firebox, Say.Of("common.firebox"), 2), (Places.BlowerInlet, Say.Of("common.blower-inlet"), 4), (Places.Collar, Say.Of("profile.collar"), 5)];
 
-    private static readonly string[] PartsOnTheWay = ["inlet", "pot", "exchanger", "ash passages", "blower", "vent"];
+    private static string[] PartsOnTheWay => [Say.Of("profile.inlet"), Say.Of("profile.pot"), Say.Of("profile.exchanger"), Say.Of("profile.ash-passages"), Say.Of("profile.blower"), Say.Of("common.vent")];
 
     /// <summary>The picture's input; null when no port of the way has a band in this condition.</summary>
     /// <param name="condition">The condition shown.</param>
@@ -41,12 +42,12 @@ public static class VisitProfile
         return new ProfileInput
         {
             Id = moment == Moment.Found ? "profile-found" : "profile-left",
-            Title = $"Pressure profile, {(moment == Moment.Found ? "as found" : "as left")}, {ConditionText.Say(condition)}",
+            Title = moment == Moment.Found ? Say.Of("profile.pressure-profile-as-found", ConditionWords.Of(condition)) : Say.Of("profile.pressure-profile-as-left", ConditionWords.Of(condition)),
             Stations =
             [
                 .. ports.Select(port => new ProfileStation(port.Place, port.Name, new PressureBand(port.Band!.Low, Math.Clamp(port.Band.Expected, port.Band.Low, port.Band.High), port.Band.High))
                 {
-                    ShortName = port.Place switch { Places.Firebox => "fire", Places.BlowerInlet => "blower", Places.Collar => "vent", _ => null },
+                    ShortName = port.Place switch { Places.Firebox => Say.Of("profile.fire"), Places.BlowerInlet => Say.Of("profile.blower"), Places.Collar => Say.Of("common.vent"), _ => null },
                     ReadingPa = readings.TryGetValue(port.Place, out var read) ? read : null,
                     LastPa = last.TryGetValue(port.Place, out var left) ? left : null,
                     PredictedPa = supposed.TryGetValue(port.Place, out var would) ? would.Pa : null,
@@ -56,7 +57,7 @@ public static class VisitProfile
             PredictionCaption = supposed.Values.FirstOrDefault()?.Words,
             Moment = moment,
             Thresholds = vacuumSwitch is { } s && condition.Blower == BlowerState.On && ports.Any(port => port.Place == s.SensePort)
-                ? [new ProfileThreshold(s.SensePort, -s.OpensPa, "vacuum switch")]
+                ? [new ProfileThreshold(s.SensePort, -s.OpensPa, Say.Of("profile.vacuum-switch"))]
                 : [],
             Unit = pascal ? PressureUnit.Pascal : PressureUnit.InchOfWater,
             SecondUnit = pascal ? PressureUnit.InchOfWater : PressureUnit.Pascal,
@@ -68,7 +69,7 @@ public static class VisitProfile
     {
         if (pattern is null) return Way;
         return pattern.Ports
-            .Select(port => Way.FirstOrDefault(w => w.Place == port.Id) is { Place: not null } shared ? shared : (port.Id, port.Name, NodeOrder(pattern, port.Node)))
+            .Select(port => Way.FirstOrDefault(w => w.Place == port.Id) is { Place: not null } shared ? shared : (port.Id, Say.Term(port.Name), NodeOrder(pattern, port.Node)))
             .Where(port => port.Item3 > 0).OrderBy(port => port.Item3);
     }
 
@@ -87,7 +88,7 @@ public static class VisitProfile
         {
             var parts = PartsOnTheWay[from..to];
             // The exchanger's passages are cleaned with the ash passages and count with them.
-            yield return string.Join(", ", parts.Contains("ash passages") ? parts.Where(p => p != "exchanger") : parts);
+            yield return string.Join(", ", parts.Contains(Say.Of("profile.ash-passages")) ? parts.Where(p => p != Say.Of("profile.exchanger")) : parts);
             from = to;
         }
     }

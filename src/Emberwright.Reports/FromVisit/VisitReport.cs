@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Emberwright.Diagnosis;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Patterns;
 using Emberwright.Stove.Patterns.Anatomies;
@@ -73,7 +74,7 @@ public static class VisitReport
             Proofs = [.. visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => FigureRows.Proof(same.Last().Body))],
             Instruments = [.. visit.Of<InstrumentBody>().GroupBy(i => i.Body.Name, StringComparer.OrdinalIgnoreCase).Select(same => FigureRows.Instrument(same.Last().Body, visit.Day))],
             Parts = [.. visit.Of<PartBody>().Select(p => FigureRows.Part(p.Body))],
-            Limitations = [.. review.Limitations, .. SealLines(visit)],
+            Limitations = [.. review.Limitations.Select(Say.Term), .. SealLines(visit)],
             Sources = [.. Sources(beliefs)],
             Photos = [.. visit.Of<PhotoBody>().Select(p => new ReportPhoto(ObservableName.Capital(EntryWords.Of(p.Body)), pictureOf(p.Body.Photo)) { Pair = p.Body.Area is { } area ? AreaName.Of(area) : null, After = p.Body.Moment == Visits.Journal.Moment.After })],
             Seal = visit.Seal?.Body.Hash,
@@ -85,11 +86,11 @@ public static class VisitReport
     private static IEnumerable<string> SealLines(Visit visit)
     {
         if (visit.Seal is not { } seal) yield break;
-        if (!seal.Intact) yield return "What was sealed is no longer whole: entries are missing or changed.";
+        if (!seal.Intact) yield return Say.Of("report.what-was-sealed-is-no-longer-whole");
         if (seal.Erased.Count > 0)
-            yield return $"A person's words were erased on request from {seal.Erased.Count} {(seal.Erased.Count == 1 ? "entry" : "entries")}; the seal goes by the hash of what was signed.";
+            yield return seal.Erased.Count == 1 ? Say.Of("report.one-entry-erased") : Say.Of("report.entries-erased", seal.Erased.Count);
         if (seal.Addenda.Count > 0)
-            yield return $"{seal.Addenda.Count} {(seal.Addenda.Count == 1 ? "entry" : "entries")} came after the visit was sealed and {(seal.Addenda.Count == 1 ? "is" : "are")} not part of it.";
+            yield return seal.Addenda.Count == 1 ? Say.Of("report.1-entry-came-after-the-visit-was") : Say.Of("report.entries-came-after-the-visit-was-sealed", seal.Addenda.Count);
     }
 
     // The pattern's switch as the card corrects it; where its opening pressure was measured today, that one.
@@ -112,7 +113,7 @@ public static class VisitReport
     private static string ApplianceLine(Visit visit)
     {
         var line = StoveWords.Name(visit);
-        return visit.Appliance?.Serial is { } serial ? $"{line}, serial {serial}" : line;
+        return visit.Appliance?.Serial is { } serial ? Say.Of("report.serial", line, serial) : line;
     }
 
     // The wanted condition if it was read; else the one with most pressures; on equal terms fan only, which every stove can show.
@@ -136,8 +137,8 @@ public static class VisitReport
         if (beliefs is null) yield break;
         var origins = beliefs.Bands.Select(b => b.Origin).Distinct().ToArray();
         if (origins.Length > 0)
-            yield return $"Healthy figures: computed for this construction, vent, altitude and day, narrowed by: {string.Join(", ", origins)}.";
-        if (beliefs.Areas.Count > 0) yield return $"Limits of areas: where a restriction counts as a fault; {AreaChanges.LimitOrigin}.";
-        foreach (var source in beliefs.Stops.Select(s => s.Source).Distinct()) yield return source;
+            yield return Say.Of("report.healthy-figures-computed-for-this-construction-v", string.Join(", ", origins.Select(Say.Term)));
+        if (beliefs.Areas.Count > 0) yield return Say.Of("report.limits-of-areas-where-a-restriction-counts", Say.Term(AreaChanges.LimitOrigin));
+        foreach (var source in beliefs.Stops.Select(s => s.Source).Distinct()) yield return Say.Term(source);
     }
 }

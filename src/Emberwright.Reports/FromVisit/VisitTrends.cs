@@ -28,7 +28,7 @@ internal static class VisitTrends
     private static Trend Trend(Observable observable, TrendPoint[] points, Beliefs? beliefs)
     {
         var band = beliefs?.Bands.FirstOrDefault(b => b.Observable == observable);
-        return new($"{ObservableName.Of(observable)}, {ConditionText.Say(observable.Condition)}", observable.Measure, [.. points], band?.Low, band?.High);
+        return new($"{ObservableName.Of(observable)}, {ConditionWords.Of(observable.Condition)}", observable.Measure, [.. points], band?.Low, band?.High);
     }
 
     private static IEnumerable<TrendPoint> Point(DateOnly on, double? value, bool left) => value is { } v ? [new(on, v, left)] : [];

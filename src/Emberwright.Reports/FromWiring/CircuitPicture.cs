@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.FromVisit;
 using Emberwright.Reports.Pictures.Wiring;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Controls;
 using Emberwright.Stove.Faults;
+using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Reports.FromWiring;
 
@@ -51,17 +53,17 @@ public sealed class CircuitPicture(LoadPath path, Operation operation)
         return new WiringInput
         {
             Id = id,
-            Title = $"{ObservableName.Capital(path.Load.Name)}'s circuit, {Now}",
+            Title = Say.Of("circuit.s-circuit", ObservableName.Capital(Say.Term(path.Load.Name)), Now),
             Chain = items.ToImmutable(),
             SupplyV = Scale * path.SupplyV,
             Unit = path.Load is Thermocouple ? "mV" : "V",
-            VoltsTo = path.Load is Thermocouple ? "millivolts, red lead on common" : mains ? $"volts to {Named(Points.Neutral, "neutral")}" : "volts to board common",
+            VoltsTo = path.Load is Thermocouple ? Say.Of("circuit.millivolts-red-lead-on-common") : mains ? VoltsToNeutral : Say.Of("circuit.volts-to-board-common"),
             Live = live,
-            Caution = mains ? "Live: mains on the double line" : "Mains is live beside this loop",
+            Caution = mains ? Say.Of("circuit.live-mains-on-the-double-line") : Say.Of("circuit.mains-is-live-beside-this-loop"),
             CautionDetail = mains
-                ? "One hand, rings off. Ohms only with the plug out."
-                : path.Load is Thermocouple ? "Millivolts only: mains destroys thermocouple and board. Ohms only off the board."
-                : $"The loop itself is {path.SupplyV:0} V DC: never put another supply on it. Ohms only with the plug out.",
+                ? Say.Of("circuit.one-hand-rings-off-ohms-only-with")
+                : path.Load is Thermocouple ? Say.Of("circuit.millivolts-only-mains-destroys-thermocouple-and")
+                : Say.Of("circuit.the-loop-itself-is-v-dc-never", QuantityFormat.Number(path.SupplyV, 1)),
             Meter = Leads is { } leads ? new LeadWords(path, operation, Supposed).Of(leads.A, leads.B) : null,
         };
     }
@@ -69,17 +71,17 @@ public sealed class CircuitPicture(LoadPath path, Operation operation)
     /// <summary>What the controls are doing, in words.</summary>
     private string Now => operation switch
     {
-        Operation.Unplugged => "plug out",
-        Operation.Off => "plugged in, nothing called",
-        Operation.FanOnly => "combustion blower alone",
-        Operation.Igniting => "start, in a feed pulse",
-        Operation.Low => "lowest setting, in a feed pulse",
-        Operation.High => "highest setting, in a feed pulse",
-        Operation.Shutdown => "burning out",
+        Operation.Unplugged => Say.Of("circuit.plug-out-2"),
+        Operation.Off => Say.Of("circuit.plugged-in-nothing-called"),
+        Operation.FanOnly => Say.Of("circuit.combustion-blower-alone"),
+        Operation.Igniting => Say.Of("circuit.start-in-a-feed-pulse"),
+        Operation.Low => Say.Of("circuit.lowest-setting-in-a-feed-pulse"),
+        Operation.High => Say.Of("circuit.highest-setting-in-a-feed-pulse"),
+        Operation.Shutdown => Say.Of("circuit.burning-out"),
     };
 
-    private string Named(string point, string words) =>
-        path.Wiring.TestPoints[path.Wiring.PointIndex(point)].Number is { } number ? $"{words}, point {number}" : words;
+    private string VoltsToNeutral =>
+        path.Wiring.TestPoints[path.Wiring.PointIndex(Points.Neutral)].Number is { } number ? Say.Of("circuit.volts-to-neutral-point", number) : Say.Of("circuit.volts-to-neutral");
 
     private double Expected(string place, bool supposed) =>
         _circuit.Predict(Measure.Voltage, place, path.Wiring.In(operation), supposed ? Supposed.AsSpan() : []);
@@ -96,7 +98,7 @@ public sealed class CircuitPicture(LoadPath path, Operation operation)
         {
             ExpectV = Expecting && operation != Operation.Unplugged ? Scale * Expected(id, true) : null,
             ReadV = Read(id) is { } read ? Scale * read : null,
-            Note = id switch { Points.Neutral => "neutral", Points.BoardCommon => "common", _ => null },
+            Note = id switch { Points.Neutral => Say.Of("circuit.neutral"), Points.BoardCommon => Say.Of("circuit.common"), _ => null },
         };
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures.Wiring;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Controls;
 using Emberwright.Stove.Faults;
@@ -23,7 +24,7 @@ internal sealed class PartSign(
     /// <param name="opens">Which parts are open.</param>
     public WiringPart Of(WiringComponent part, OpenParts opens)
     {
-        var sign = new WiringPart(part.Id, part.Name, Kind(part))
+        var sign = new WiringPart(part.Id, Say.Term(part.Name), Kind(part))
         {
             State = opens[part.Id],
             AsItShould = opens.Resting(part.Id),
@@ -54,26 +55,26 @@ internal sealed class PartSign(
     private string? Detail(WiringComponent part, PartState state)
     {
         var said = new List<string>();
-        if (part is Interlock { Reset: ResetKind.Manual }) said.Add("reset by hand");
+        if (part is Interlock { Reset: ResetKind.Manual }) said.Add(Say.Of("circuit.reset-by-hand"));
         if (part is Fuse fuse) said.Add($"{QuantityFormat.Number(fuse.RatedA, 0.1)} A");
         if (part is BoardOutput output)
         {
-            if (output.Kind != OutputKind.Relay) said.Add("triac: read with the load joined");
-            if (operation != Operation.Unplugged && !wiring.In(operation).Calls.HasFlag(output.Call)) said.Add("not called now");
+            if (output.Kind != OutputKind.Relay) said.Add(Say.Of("circuit.triac-read-with-the-load-joined"));
+            if (operation != Operation.Unplugged && !wiring.In(operation).Calls.HasFlag(output.Call)) said.Add(Say.Of("circuit.not-called-now"));
         }
         if (wiring.Components.OfType<StartBypass>().Any(b => b.From == part.From && b.To == part.To) && operation == Operation.Igniting)
-            said.Add("the board goes round it while it lights");
+            said.Add(Say.Of("circuit.the-board-goes-round-it-while-it"));
         if (operation != Operation.Unplugged && readings.TryGetValue((Measure.Voltage, part.Id), out var across))
-            said.Add($"read {Volts(across)} V across");
-        if (readings.TryGetValue((Measure.Current, part.Id), out var amps)) said.Add($"read {QuantityFormat.Number(amps, 0.01)} A");
-        if (state == PartState.Unknown) said.Add("read below it to tell");
+            said.Add(Say.Of("circuit.read-v-across", Volts(across)));
+        if (readings.TryGetValue((Measure.Current, part.Id), out var amps)) said.Add(Say.Of("circuit.read-a", QuantityFormat.Number(amps, 0.01)));
+        if (state == PartState.Unknown) said.Add(Say.Of("circuit.read-below-it-to-tell"));
         return said.Count == 0 ? null : string.Join(" · ", said);
     }
 
     private static string Range(MeterReading sound)
     {
-        if (double.IsPositiveInfinity(sound.Value)) return "open";
-        if (sound.Value < 2) return "below 2 Ω";
+        if (double.IsPositiveInfinity(sound.Value)) return Say.Of("common.open");
+        if (sound.Value < 2) return Say.Of("circuit.below-2");
         var step = Step(sound.Value);
         return $"{QuantityFormat.Number(sound.Value - sound.Tolerance, step)}–{QuantityFormat.Number(sound.Value + sound.Tolerance, step)} Ω";
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pages;
 
@@ -24,7 +25,7 @@ internal static class AnswerLine
         if (no) shapes.Add(new Rect(new Box(0, 0, wide, 48), Roles.Tag, 2));
         shapes.AddRange(Mark(answer.Use, no ? 7 : 0, 3));
         shapes.Add(new Text(new(no ? 58 : 52, 39), word, lettering));
-        var strips = new List<Strip> { new(22, [new Text(new(0, 13), "May I use my stove?", type.Question)], KeepWithNext: true) };
+        var strips = new List<Strip> { new(22, [new Text(new(0, 13), Say.Of("common.may-i-use-my-stove"), type.Question)], KeepWithNext: true) };
         var lines = beside >= 170 ? Words.Pretty(answer.Reason, beside, type.Lead) : [];
         if (lines.Count is > 0 and <= 3)
         {
@@ -43,10 +44,10 @@ internal static class AnswerLine
     /// <summary>The answer in a word or three.</summary>
     public static string Word(Use use) => use switch
     {
-        Use.Yes => "Yes.",
-        Use.YesWithLimits => "Yes, with limits.",
-        Use.No => "No.",
-        Use.NotDecided => "Not yet.",
+        Use.Yes => Say.Of("answer.yes"),
+        Use.YesWithLimits => Say.Of("answer.yes-with-limits"),
+        Use.No => Say.Of("answer.no"),
+        Use.NotDecided => Say.Of("answer.not-yet"),
     };
 
     private static IEnumerable<Shape> Mark(Use use, double x, double y)

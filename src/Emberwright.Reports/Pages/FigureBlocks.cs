@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pages;
 
@@ -13,16 +14,16 @@ internal static class FigureBlocks
         double limitX = half * 0.375, foundX = half * 0.39, leftX = half * 0.71;
         List<Strip> strips =
         [
-            type.Heading("How blocked, with nine chances in ten", half),
-            new(type.Row(1), [new Text(new(limitX, type.Baseline), "limit, %", type.Fine, Anchor.End), new Text(new(foundX, type.Baseline), "as found, %", type.Fine), new Text(new(leftX, type.Baseline), "as left, %", type.Fine)], true),
+            type.Heading(Say.Of("figures.how-blocked-with-nine-chances-in-ten"), half),
+            new(type.Row(1), [new Text(new(limitX, type.Baseline), Say.Of("figures.limit"), type.Fine, Anchor.End), new Text(new(foundX, type.Baseline), Say.Of("figures.as-found"), type.Fine), new Text(new(leftX, type.Baseline), Say.Of("figures.as-left"), type.Fine)], true),
         ];
         foreach (var area in input.Areas)
         {
             var lines = Words.Wrap(area.Name, limitX - 20, type.Text);
             var shapes = Ruled(half, lines, type.Text, type);
             if (area.Limit is { } limit) shapes.Add(new Text(new(limitX, type.Baseline), Percent(limit), type.Fine, Anchor.End));
-            Say(shapes, foundX, area.Before, RestrictionPicture.IsPast(area), type);
-            Say(shapes, leftX, area.After, false, type);
+            Restricted(shapes, foundX, area.Before, RestrictionPicture.IsPast(area), type);
+            Restricted(shapes, leftX, area.After, false, type);
             strips.Add(new(type.Row(lines.Count), shapes.ToImmutable()));
         }
 
@@ -33,10 +34,10 @@ internal static class FigureBlocks
     public static List<Strip> Suspects(ReportInput input, double half, FigureType type)
     {
         if (input.Suspects.IsEmpty && input.SuspectNotes.IsEmpty) return [];
-        List<Strip> strips = [type.Heading("What was suspected, and why", half)];
+        List<Strip> strips = [type.Heading(Say.Of("figures.what-was-suspected-and-why"), half)];
         foreach (var suspect in input.Suspects)
         {
-            var now = suspect.Now is { } n ? $" · now {Print.Percent(n)}" : "";
+            var now = suspect.Now is { } n ? Say.Of("figures.now", Print.Percent(n)) : "";
             var share = Print.Percent(suspect.Probability) + now;
             var lines = Words.Wrap(suspect.Name, half - type.Text.Width(share) - 10, type.Strong);
             var shapes = Ruled(half, lines, type.Strong, type);
@@ -54,10 +55,10 @@ internal static class FigureBlocks
     public static List<Strip> Proofs(ReportInput input, double half, FigureType type)
     {
         if (input.Proofs.IsEmpty) return [];
-        List<Strip> strips = [type.Heading("Safety devices", half)];
+        List<Strip> strips = [type.Heading(Say.Of("figures.safety-devices"), half)];
         foreach (var proof in input.Proofs)
         {
-            var word = proof.Passed switch { true => "proved", false => "failed", null => "not done" };
+            var word = proof.Passed switch { true => Say.Of("figures.proved"), false => Say.Of("common.failed"), null => Say.Of("figures.not-done") };
             var said = proof.Result.Length == 0 ? proof.Name : $"{proof.Name}, {proof.Result}";
             var lines = Words.Pretty(said, half - 52, type.Text);
             var shapes = Ruled(half, lines, type.Text, type);
@@ -91,7 +92,7 @@ internal static class FigureBlocks
         return shapes;
     }
 
-    private static void Say(ImmutableArray<Shape>.Builder shapes, double x, Restriction? r, bool past, FigureType type)
+    private static void Restricted(ImmutableArray<Shape>.Builder shapes, double x, Restriction? r, bool past, FigureType type)
     {
         if (r is not { } known)
         {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Fonts;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Reports.Pages;
@@ -13,14 +14,14 @@ internal static class FiguresPage
 {
     private const double Gutter = 22;
     private const double CircuitScale = 0.6;
-    private const string CircuitKey = "Down: the way of the current. Right: volts. Diamond: not as expected. A step of the whole supply is where the circuit is open.";
+    private static string CircuitKey => Say.Of("figures.down-the-way-of-the-current-right");
 
     public static void Put(Flow flow, ReportInput input, ReportPictures pictures, PageFormat format, FigureType type, bool split = false)
     {
         var measure = format.Measure;
         var half = (measure - Gutter) / 2;
         flow.NewPage();
-        flow.Mark("The figures");
+        flow.Mark(Say.Of("figures.the-figures"));
         flow.Put([.. Title(input, measure, type)]);
         if (input.Readings.Length > 0)
         {
@@ -42,8 +43,8 @@ internal static class FiguresPage
         if (split)
         {
             flow.NewPage();
-            flow.Mark("What follows from them");
-            flow.Put(new Strip(26, [new Text(new(0, 14), "What follows from them", Print.Title)], true));
+            flow.Mark(Say.Of("figures.what-follows-from-them"));
+            flow.Put(new Strip(26, [new Text(new(0, 14), Say.Of("figures.what-follows-from-them"), Print.Title)], true));
         }
 
         Trends(flow, input, half, type);
@@ -55,9 +56,9 @@ internal static class FiguresPage
             FigureBlocks.Suspects(input, half, type),
             FigureBlocks.Proofs(input, half, type),
             .. input.Records.Select(block => (IReadOnlyList<Strip>)[.. RecordBlocks.Strips(block, half, type)]),
-            FigureBlocks.List("Instruments and parts", [.. input.Instruments, .. input.Parts], half, type),
-            FigureBlocks.List("What this visit does not cover", [.. input.Limitations, .. Missing(input)], half, type),
-            FigureBlocks.List("Where limits and bands come from", input.Sources, half, type),
+            FigureBlocks.List(Say.Of("figures.instruments-and-parts"), [.. input.Instruments, .. input.Parts], half, type),
+            FigureBlocks.List(Say.Of("figures.what-this-visit-does-not-cover"), [.. input.Limitations, .. Missing(input)], half, type),
+            FigureBlocks.List(Say.Of("figures.where-limits-and-bands-come-from"), input.Sources, half, type),
         ]);
         flow.Space(5);
         flow.Put([.. Closing(input, measure, type)]);
@@ -65,7 +66,7 @@ internal static class FiguresPage
 
     private static IEnumerable<Strip> Title(ReportInput input, double measure, FigureType type)
     {
-        yield return new Strip(22, [new Text(new(0, 14), "The figures", Print.Title), new Text(new(measure, 14), $"{Print.Day(input.At)} · {input.Technician}", Print.Small, Anchor.End)], true);
+        yield return new Strip(22, [new Text(new(0, 14), Say.Of("figures.the-figures"), Print.Title), new Text(new(measure, 14), $"{Print.Day(input.At)} · {input.Technician}", Print.Small, Anchor.End)], true);
         foreach (var line in (string[])[input.Appliance, .. input.Site])
             foreach (var s in FigureBlocks.Tight(line, measure, 0, type, type.Text)) yield return s;
     }
@@ -81,10 +82,10 @@ internal static class FiguresPage
         ]).ToList();
         if (beside.Count > 0) columns.Add(beside);
         flow.PutSideBySide([.. columns.Select((c, i) => (i * (half + Gutter), c))]);
-        var key = "Ribbon: healthy. Diamond: out, circle: in. Below: change along each part.";
-        if (ReportPictures.HasLast(input)) key += " Hollow bar: last visit.";
-        if (ReportPictures.Supposition(input) is { } supposed) key += $" Dashed: {supposed}.";
-        flow.Put([.. Print.Paragraph(key, measure, type.Fine)]);
+        List<string> key = [Say.Of("figures.ribbon-healthy-diamond-out-circle-in-below")];
+        if (ReportPictures.HasLast(input)) key.Add(Say.Of("figures.hollow-bar-last-visit"));
+        if (ReportPictures.Supposition(input) is { } supposed) key.Add(Say.Of("figures.dashed", supposed));
+        flow.Put([.. Print.Paragraph(string.Join(' ', key), measure, type.Fine)]);
     }
 
     private static void Circuits(Flow flow, ReportPictures pictures, double measure, double half, FigureType type)
@@ -111,7 +112,7 @@ internal static class FiguresPage
                 [type.Heading($"{t.Name}, {MeasureUnits.Shown(t.Measure, input.Units).Unit.Symbol}", width), Print.Picture(TrendPicture.Draw(t, input.Units, width / 0.85, $"trend-{i + c + 1}"), width, 0.85)]))]);
         }
 
-        if (input.Trends.Length > 0) flow.Put([.. FigureBlocks.Tight("Over the visits. Hollow: as found. Full: as left. Band: healthy today.", half * 2, 0, type)]);
+        if (input.Trends.Length > 0) flow.Put([.. FigureBlocks.Tight(Say.Of("figures.over-the-visits-hollow-as-found-full"), half * 2, 0, type)]);
     }
 
     // The first block stands left; the rest go where the columns come out most nearly level, each column in order.
@@ -140,8 +141,8 @@ internal static class FiguresPage
         ];
         var missing = all.SelectMany(Printable.Missing).Distinct().ToList();
         if (missing.Count == 0) yield break;
-        yield return "Letters this report's font does not have are printed as \uFFFD: "
-            + string.Join(", ", missing.Take(24).Select(r => $"U+{r.Value:X4}")) + (missing.Count > 24 ? ", …" : "") + ". The journal keeps them.";
+        var letters = string.Join(", ", missing.Take(24).Select(r => $"U+{r.Value:X4}")) + (missing.Count > 24 ? ", …" : "");
+        yield return Say.Of("figures.letters-this-reports-font-does-not-have", letters);
     }
 
     private static IEnumerable<Strip> Closing(ReportInput input, double measure, FigureType type)
@@ -150,7 +151,7 @@ internal static class FiguresPage
         if (ReportPages.SealOf(input, null) is { } printed)
         {
             const double side = 84;
-            var beside = Words.Wrap($"Sealed journal, SHA-256 {Spaced(printed.Hash)}. The code says the same: whoever has the visit file checks it with no network, by “emberwright verify”.", measure - side - 12, type.Foot);
+            var beside = Words.Wrap(Say.Of("figures.sealed-journal-sha-256-the-code-says", Spaced(printed.Hash)), measure - side - 12, type.Foot);
             yield return new Strip(side + 2,
             [
                 .. SealCode.Draw(printed.CodeText, new(-3, 0), side),
@@ -158,11 +159,11 @@ internal static class FiguresPage
             ], true);
         }
 
-        var seal = input.Seal is { Length: > 0 } s ? input.Visit is null ? $"Sealed journal, SHA-256 {Spaced(s)}." : "" : "The journal of this visit is not sealed yet; figures may still be added.";
+        var seal = input.Seal is { Length: > 0 } s ? input.Visit is null ? Say.Of("figures.sealed-journal-sha-256", Spaced(s)) : "" : Say.Of("figures.the-journal-of-this-visit-is-not");
         foreach (var line in (string[])
         [
-            "Where the appliance’s manual, its listing or local code asks for more than this report, they come first. Electrical, gas and chimney work that local law keeps for licensed people is theirs.",
-            $"{seal} Figures by Emberwright {input.EngineVersion}.".TrimStart(),
+            Say.Of("figures.where-the-appliances-manual-its-listing-or"),
+            Say.Of("figures.figures-by-emberwright", seal, input.EngineVersion).TrimStart(),
         ])
             foreach (var strip in FigureBlocks.Tight(line, measure, 0, type, type.Foot)) yield return strip;
     }

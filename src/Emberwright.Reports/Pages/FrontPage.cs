@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pages;
 
@@ -17,7 +18,7 @@ internal static class FrontPage
         var measure = format.Measure;
         var half = (measure - Gutter) / 2;
         Letterhead(flow, input, measure);
-        flow.Mark("May I use my stove?");
+        flow.Mark(Say.Of("common.may-i-use-my-stove"));
         flow.Put(AnswerLine.Strips(input.Answer, measure, type));
         flow.Space(14);
         var blocks = Blocks(input, half, type);
@@ -42,15 +43,15 @@ internal static class FrontPage
         List<(string, Lettering)> firm = [.. Lines(input.Firm.Name, half, Print.SmallStrong), .. Lines(input.Firm.Contact, half, Print.Small)];
         List<(string, Lettering)> customer =
         [
-            .. Lines($"{input.Heading} for", half, Print.Small),
+            .. Lines(Say.Of("front.for", input.Heading), half, Print.Small),
             .. Lines(input.Customer, half, Print.SmallStrong),
             .. AddressAndDay(input, half),
         ];
-        if (Print.Small.Width($"{input.Heading} for ") + Print.SmallStrong.Width(input.Customer) <= half) customer.RemoveRange(0, 1);
+        if (Print.Small.Width(Say.Of("front.for-2", input.Heading)) + Print.SmallStrong.Width(input.Customer) <= half) customer.RemoveRange(0, 1);
         var joined = customer[0].Item2 == Print.SmallStrong;
         for (var i = 0; i < firm.Count; i++) shapes.Add(new Text(new(left, 13 + 14 * i), firm[i].Item1, firm[i].Item2));
         for (var i = 0; i < customer.Count; i++) shapes.Add(new Text(new(measure, 13 + 14 * i), customer[i].Item1, customer[i].Item2, Anchor.End));
-        if (joined) shapes.Add(new Text(new(measure - Print.SmallStrong.Width(input.Customer) - Print.Small.Width("\u00A0"), 13), $"{input.Heading} for", Print.Small, Anchor.End));
+        if (joined) shapes.Add(new Text(new(measure - Print.SmallStrong.Width(input.Customer) - Print.Small.Width("\u00A0"), 13), Say.Of("front.for", input.Heading), Print.Small, Anchor.End));
         var height = Math.Max(left > 0 ? 40 : 0, 14 * Math.Max(firm.Count, customer.Count) + 10);
         shapes.Add(new Line(new(0, height), new(measure, height), Print.Letterhead));
         flow.Put(new Strip(height + 13, shapes.ToImmutable()));
@@ -88,11 +89,11 @@ internal static class FrontPage
         }
 
         var no = input.Answer.Use == Use.No;
-        if (no) Block(input.Next is { Return: true } ? "Until then" : "What you must do now", Numbered(input.ShouldDo, half, type));
+        if (no) Block(input.Next is { Return: true } ? Say.Of("front.until-then") : Say.Of("front.what-you-must-do-now"), Numbered(input.ShouldDo, half, type));
         Block(input.FoundTitle, Paragraphs(input.Found, half, type));
         Block(input.DidTitle, Paragraphs(input.Did, half, type));
-        if (!no) Block("What you should do", Numbered(input.ShouldDo, half, type));
-        if (input.Next is { } next) Block(next.Return ? "We come again" : "Next service", Due(next, half, type));
+        if (!no) Block(Say.Of("front.what-you-should-do"), Numbered(input.ShouldDo, half, type));
+        if (input.Next is { } next) Block(next.Return ? Say.Of("common.we-come-again") : Say.Of("common.next-service"), Due(next, half, type));
         return blocks;
     }
 
@@ -124,10 +125,10 @@ internal static class FrontPage
         {
             columns.Add(
             [
-                Print.Heading("How air moved through the stove", half, type.Head),
+                Print.Heading(Say.Of("front.how-air-moved-through-the-stove"), half, type.Head),
                 Print.Picture(pair, half, 0.76),
                 Print.Gap(5),
-                .. Print.Paragraph("The band is a healthy stove like yours, from room (left) to outdoors (right). Diamonds are outside it, dots inside.", half, Print.Fine),
+                .. Print.Paragraph(Say.Of("front.the-band-is-a-healthy-stove-like"), half, Print.Fine),
             ]);
         }
 
@@ -135,7 +136,7 @@ internal static class FrontPage
         {
             columns.Add(
             [
-                Print.Heading("How blocked each part was", half, type.Head),
+                Print.Heading(Say.Of("common.how-blocked-each-part-was"), half, type.Head),
                 Print.Gap(4),
                 Print.Picture(areas, half, 0.76),
                 Print.Gap(5),
@@ -146,10 +147,13 @@ internal static class FrontPage
         if (columns.Count > 0) flow.PutSideBySide([.. columns.Select((c, i) => (i * (half + Gutter), c))]);
     }
 
-    private static string Caption(ImmutableArray<AreaChange> areas) =>
-        "Dot: after. Ring or diamond: before. Grey bar: nine chances in ten."
-        + (areas.Any(a => a.Limit is not null) ? " Upright: where the stove would stop or waste fuel." : "")
-        + (areas.Length > ReportPictures.Shown ? " The least blocked are left out; all stand with the figures." : "");
+    private static string Caption(ImmutableArray<AreaChange> areas)
+    {
+        List<string> said = [Say.Of("front.dot-after-ring-or-diamond-before-grey")];
+        if (areas.Any(a => a.Limit is not null)) said.Add(Say.Of("front.upright-where-the-stove-would-stop-or"));
+        if (areas.Length > ReportPictures.Shown) said.Add(Say.Of("front.the-least-blocked-are-left-out-all"));
+        return string.Join(' ', said);
+    }
 
     private static void Signatures(Flow flow, ReportInput input, double measure, double half)
     {
@@ -165,10 +169,10 @@ internal static class FrontPage
     private static Strip Signature(Signed signed, double half)
     {
         var shapes = ImmutableArray.CreateBuilder<Shape>();
-        if (!signed.Image.IsDefaultOrEmpty) shapes.Add(new Photo(signed.Image, new Box(2, 0, Math.Min(150, half - 4), 30), $"Signature of {signed.Name}"));
+        if (!signed.Image.IsDefaultOrEmpty) shapes.Add(new Photo(signed.Image, new Box(2, 0, Math.Min(150, half - 4), 30), Say.Of("front.signature-of", signed.Name)));
         shapes.Add(new Line(new(0, 33), new(half, 33), Print.Rule));
-        var words = signed.Absent ? $"{signed.Name}, {signed.Role}, was not there to sign"
-            : signed.At is { } at ? $"{signed.Name}, {signed.Role}, {Print.Time(at)}" : $"{signed.Name}, {signed.Role}, not signed";
+        var words = signed.Absent ? Say.Of("front.was-not-there-to-sign", signed.Name, signed.Role)
+            : signed.At is { } at ? $"{signed.Name}, {signed.Role}, {Print.Time(at)}" : Say.Of("front.not-signed", signed.Name, signed.Role);
         var lines = Words.Wrap(words, half, Print.Small);
         for (var i = 0; i < lines.Count; i++) shapes.Add(new Text(new(0, 46 + 14 * i), lines[i], Print.Small));
         return new Strip(42 + 14 * lines.Count, shapes.ToImmutable());

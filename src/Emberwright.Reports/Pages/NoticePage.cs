@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pages;
 
@@ -16,39 +17,39 @@ internal static class NoticePage
     private static readonly Lettering Body = new(12.5, Colour: Token.Ink);
 
     /// <summary>Common practice, no source.</summary>
-    private static readonly ImmutableArray<string> Forbidden =
+    private static ImmutableArray<string> Forbidden =>
     [
-        "Do not light it, do not plug it in, do not pour pellets into it.",
-        "Do not open or repair it yourself, and do not remove the tag.",
-        "Keep the hopper lid and the fuel door shut.",
+        Say.Of("notice.do-not-light-it-do-not-plug"),
+        Say.Of("notice.do-not-open-or-repair-it-yourself"),
+        Say.Of("notice.keep-the-hopper-lid-and-the-fuel"),
     ];
 
     public static void Put(Flow flow, ReportInput input, StopUse notice, PageFormat format)
     {
         var measure = format.Measure;
         flow.NewPage();
-        flow.Mark("Stop-use notice");
+        flow.Mark(Say.Of("common.stop-use-notice"));
         flow.Put(
         [
             new Strip(112,
             [
                 new Rect(new Box(0, 0, measure, 104), Roles.Tag, 2),
-                new Text(new(20, 52), "Do not use this stove", Huge with { Size = Math.Min(40, (measure - 40) / Huge.Face.Width("Do not use this stove", 1)) }),
-                new Text(new(20, 84), "Stop-use notice", Sub),
+                new Text(new(20, 52), Say.Of("notice.do-not-use-this-stove"), Huge with { Size = Math.Min(40, (measure - 40) / Huge.Face.Width(Say.Of("notice.do-not-use-this-stove"), 1)) }),
+                new Text(new(20, 84), Say.Of("common.stop-use-notice"), Sub),
                 new Text(new(measure - 20, 84), $"{Print.Day(notice.At)}, {Print.Time(notice.At)}", Sub, Anchor.End),
             ], true),
             Print.Gap(6),
         ]);
-        Block(flow, "The stove", [input.Appliance.Length > 0 ? input.Appliance : "not identified", string.Join(", ", new[] { input.Customer, input.Address }.Where(w => w.Length > 0))], measure, Body);
-        Block(flow, "Why", [notice.Reason], measure, Lead);
-        Block(flow, "Until it is released", Forbidden, measure, Body, numbered: true);
-        Block(flow, "If you smell smoke, feel ill, or the CO alarm sounds", ["Everyone out at once. Call the emergency number from outdoors. Do not go back in to fetch anything or to switch anything off."], measure, Body);
-        Block(flow, "Who may release it", [notice.ReleasedBy.Length > 0 ? notice.ReleasedBy : "The firm named below, after cure and measurement. Local code may ask for more."], measure, Body);
+        Block(flow, Say.Of("common.the-stove"), [input.Appliance.Length > 0 ? input.Appliance : Say.Of("notice.not-identified"), string.Join(", ", new[] { input.Customer, input.Address }.Where(w => w.Length > 0))], measure, Body);
+        Block(flow, Say.Of("common.why"), [notice.Reason], measure, Lead);
+        Block(flow, Say.Of("notice.until-it-is-released"), Forbidden, measure, Body, numbered: true);
+        Block(flow, Say.Of("notice.if-you-smell-smoke-feel-ill-or"), [Say.Of("notice.everyone-out-at-once-call-the-emergency")], measure, Body);
+        Block(flow, Say.Of("notice.who-may-release-it"), [notice.ReleasedBy.Length > 0 ? notice.ReleasedBy : Say.Of("notice.the-firm-named-below-after-cure-and")], measure, Body);
         flow.Space(18);
         var half = (measure - 22) / 2;
-        var read = notice.ReadTo.Length > 0 ? $"Read to {notice.ReadTo}{(notice.Signed ? " and signed" : "")}" : "Nobody was there; left on the stove";
+        var read = notice.ReadTo.Length == 0 ? Say.Of("notice.nobody-was-there-left-on-the-stove") : notice.Signed ? Say.Of("notice.read-to-and-signed", notice.ReadTo) : Say.Of("notice.read-to", notice.ReadTo);
         flow.PutSideBySide(
-            (0, [Line(half, $"{input.Technician}, for {input.Firm.Name}")]),
+            (0, [Line(half, Say.Of("common.for", input.Technician, input.Firm.Name))]),
             (half + 22, [Line(half, read)]));
         flow.Put([.. Print.Paragraph(string.Join(" · ", new[] { input.Firm.Name, input.Firm.Contact }.Where(w => w.Length > 0)), measure, Head)]);
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pages;
 
@@ -14,8 +15,8 @@ internal static class PhotoPages
         if (input.Photos.IsEmpty) return;
         var half = (format.Measure - Gutter) / 2;
         flow.NewPage();
-        flow.Mark("Photos");
-        flow.Put(new Strip(24, [new Text(new(0, 14), "Photos", Print.Title)], true));
+        flow.Mark(Say.Of("photos.photos"));
+        flow.Put(new Strip(24, [new Text(new(0, 14), Say.Of("photos.photos"), Print.Title)], true));
         foreach (var row in Rows(input.Photos))
         {
             flow.PutSideBySide([.. row.Select((p, c) => (Column: c, Photo: p)).Where(p => p.Photo is not null).Select(p => (p.Column * (half + Gutter), Frame(p.Photo!, half)))]);
@@ -43,7 +44,7 @@ internal static class PhotoPages
         var missing = photo.File.IsDefaultOrEmpty;
         var box = new Box(0, 0, half, missing ? 30 : PhotoHeight);
         ImmutableArray<Shape> shapes = missing
-            ? [new Rect(box, Print.Hairline), new Text(new(box.Centre.X, box.Centre.Y + 3), "This photo is not on this device.", Print.Fine, Anchor.Middle)]
+            ? [new Rect(box, Print.Hairline), new Text(new(box.Centre.X, box.Centre.Y + 3), Say.Of("photos.this-photo-is-not-on-this-device"), Print.Fine, Anchor.Middle)]
             : [new Photo(photo.File, box, photo.Caption)];
         return [new Strip(box.Height + 4, shapes, true), .. Print.Paragraph(photo.Caption, half, Print.Fine)];
     }

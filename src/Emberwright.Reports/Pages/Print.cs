@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pages;
 
@@ -62,7 +63,7 @@ internal static class Print
     }
 
     /// <summary>A date as people write it, without a culture: 24 November 2026.</summary>
-    public static string Day(DateTimeOffset at) => at.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+    public static string Day(DateTimeOffset at) => Say.Day(at);
 
     /// <summary>A time of day.</summary>
     public static string Time(DateTimeOffset at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Quantities;
 
@@ -16,13 +17,13 @@ internal static class ReadingsTable
     {
         var columns = new Widths(measure);
         var shared = Shared(input);
-        yield return type.Heading("Readings", measure);
+        yield return type.Heading(Say.Of("readings.readings"), measure);
         yield return new Strip(type.Row(1),
         [
-            new Text(new(columns.Found, type.Baseline), "as found", type.Fine, Anchor.End),
-            new Text(new(columns.Healthy, type.Baseline), shared is { } share ? $"healthy, {Print.Percent(share)}" : "healthy", type.Fine),
-            new Text(new(columns.Origin, type.Baseline), "band from", type.Fine),
-            new Text(new(columns.Left, type.Baseline), "as left", type.Fine, Anchor.End),
+            new Text(new(columns.Found, type.Baseline), Say.Of("common.as-found"), type.Fine, Anchor.End),
+            new Text(new(columns.Healthy, type.Baseline), shared is { } share ? Say.Of("readings.healthy", Print.Percent(share)) : Say.Of("common.healthy"), type.Fine),
+            new Text(new(columns.Origin, type.Baseline), Say.Of("readings.band-from"), type.Fine),
+            new Text(new(columns.Left, type.Baseline), Say.Of("common.as-left"), type.Fine, Anchor.End),
         ], true);
     }
 
@@ -82,9 +83,9 @@ internal static class ReadingsTable
 
     private static string Band(ReadingRow row, UnitSystem system) => (row.Low, row.High) switch
     {
-        ({ } low, { } high) => $"{Bare(row, low, system)} to {Write(row, high, system)}",
-        ({ } low, null) => $"at least {Write(row, low, system)}",
-        (null, { } high) => $"at most {Write(row, high, system)}",
+        ({ } low, { } high) => Say.Of("readings.to", Bare(row, low, system), Write(row, high, system)),
+        ({ } low, null) => Say.Of("readings.at-least", Write(row, low, system)),
+        (null, { } high) => Say.Of("readings.at-most", Write(row, high, system)),
         (null, null) => "–",
     };
 

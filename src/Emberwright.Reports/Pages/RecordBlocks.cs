@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pages;
 
@@ -8,12 +9,12 @@ internal static class RecordBlocks
 {
     public static IEnumerable<Strip> FlueHead(double measure, FigureType type)
     {
-        yield return type.Heading("Flue gas and efficiency, high burn", measure);
+        yield return type.Heading(Say.Of("flue.flue-gas-and-efficiency-high-burn"), measure);
         yield return new Strip(type.Row(1),
         [
-            new Text(new(measure * Found, type.Baseline), "as found", type.Fine, Anchor.End),
-            new Text(new(measure * Left, type.Baseline), "as left", type.Fine, Anchor.End),
-            new Text(new(measure * Means, type.Baseline), "what it means", type.Fine),
+            new Text(new(measure * Found, type.Baseline), Say.Of("common.as-found"), type.Fine, Anchor.End),
+            new Text(new(measure * Left, type.Baseline), Say.Of("common.as-left"), type.Fine, Anchor.End),
+            new Text(new(measure * Means, type.Baseline), Say.Of("flue.what-it-means"), type.Fine),
         ], true);
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
 using Emberwright.Reports.Pictures.Profile;
 using Emberwright.Reports.Pictures.Wiring;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Patterns;
 using Emberwright.Stove.Patterns.Anatomies;
@@ -103,10 +104,10 @@ public sealed record ReportInput
     public ImmutableArray<RecordBlock> Records { get; init; } = [];
 
     /// <summary>Title of what was found, in the customer's words.</summary>
-    public string FoundTitle { get; init; } = "What we found";
+    public string FoundTitle { get; init; } = Say.Of("kind.what-we-found");
 
     /// <summary>Title of what was done.</summary>
-    public string DidTitle { get; init; } = "What we did";
+    public string DidTitle { get; init; } = Say.Of("kind.what-we-did");
 
     /// <summary>A stop-use notice that stands; it has a page of its own.</summary>
     public StopUse? Notice { get; init; }
@@ -136,7 +137,7 @@ public sealed record ReportInput
     public UnitSystem Units { get; init; }
 
     /// <summary>Language of the text, BCP 47.</summary>
-    public string Language { get; init; } = "en";
+    public string Language { get; init; } = Say.Language.Code;
 }
 
 /// <summary>Whose letterhead.</summary>

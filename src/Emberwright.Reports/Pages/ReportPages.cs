@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Quantities;
 
 namespace Emberwright.Reports.Pages;
@@ -41,7 +42,7 @@ internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<B
         PhotoPages.Put(flow, input, format);
         var count = flow.Pages.Count;
         var pages = flow.Pages.Select((shapes, i) => new Scene(
-            $"page{i + 1}", new Box(0, 0, format.Width, format.Height), $"{Title(input)}, page {i + 1} of {count}", "",
+            $"page{i + 1}", new Box(0, 0, format.Width, format.Height), Say.Of("common.page-of", Title(input), i + 1, count), "",
             [.. shapes, .. Footer(input, format, i, count)]));
         return new([.. pages], [.. flow.Bookmarks]);
     }
@@ -71,12 +72,12 @@ internal sealed record ReportPages(ImmutableArray<Scene> Pages, ImmutableArray<B
     private static IEnumerable<Shape> Footer(ReportInput input, PageFormat format, int page, int count)
     {
         var y = format.Height - 30;
-        var seal = input.Seal is { Length: >= 12 } s ? $"seal {PrintedSeal.Short(s)}" : "not sealed";
-        var right = $"Page {page + 1} of {count} · {seal}";
+        var seal = input.Seal is { Length: >= 12 } s ? Say.Of("common.seal", PrintedSeal.Short(s)) : Say.Of("report.not-sealed");
+        var right = Say.Of("report.page-of", page + 1, count, seal);
         yield return new Text(new(format.Width - format.Side, y), right, Print.Foot, Anchor.End);
         var left = page == 0
-            ? "Your stove’s own manual and local code come first wherever they ask for more."
-            : $"{input.Heading} for {input.Customer}, {Print.Day(input.At)}";
+            ? Say.Of("report.your-stoves-own-manual-and-local-code")
+            : Say.Of("report.for", input.Heading, input.Customer, Print.Day(input.At));
         var room = format.Measure - Print.Foot.Width(right) - 16;
         var lines = Words.Wrap(left, room, Print.Foot);
         yield return new Text(new(format.Side, y), lines.Count == 1 ? lines[0] : lines[0] + " …", Print.Foot);

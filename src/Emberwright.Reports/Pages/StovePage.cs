@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pictures;
 using Emberwright.Reports.Pictures.Cutaway;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pages;
 
@@ -18,30 +19,30 @@ internal static class StovePage
         if (input.Pattern is not { } pattern) return;
         var measure = format.Measure;
         flow.NewPage();
-        flow.Mark("The stove");
-        flow.Put([new Strip(22, [new Text(new(0, 14), "The stove", Print.Title)], true), .. FigureBlocks.Tight(input.Appliance, measure, 0, Type, Type.Text), Print.Gap(6)]);
+        flow.Mark(Say.Of("common.the-stove"));
+        flow.Put([new Strip(22, [new Text(new(0, 14), Say.Of("common.the-stove"), Print.Title)], true), .. FigureBlocks.Tight(input.Appliance, measure, 0, Type, Type.Text), Print.Gap(6)]);
         var section = CutawayPicture.Draw(pattern, "section", key: false);
         var wide = section.View.Width * Scale;
         var side = measure - wide - 14;
         flow.PutSideBySide(
             (0, [Print.Picture(section, wide, Scale)]),
             (wide + 14, [.. Key(CutawayPicture.Key(pattern), side)]));
-        flow.Put([.. FigureBlocks.Tight("A section through a stove of this construction, front on the left; not this make’s own drawing, and not to scale.", measure, 0, Type)]);
+        flow.Put([.. FigureBlocks.Tight(Say.Of("stove.a-section-through-a-stove-of-this"), measure, 0, Type)]);
         if (input.Panels.IsEmpty) return;
         flow.Space(8);
         double where = measure * 0.30, held = measure * 0.66;
         flow.PutTable(
         [
-            Type.Heading("What opens", measure),
-            new Strip(Type.Row(1), [new Text(new(where, Type.Baseline), "where", Type.Fine), new Text(new(held, Type.Baseline), "held by", Type.Fine)], true),
+            Type.Heading(Say.Of("stove.what-opens"), measure),
+            new Strip(Type.Row(1), [new Text(new(where, Type.Baseline), Say.Of("stove.where"), Type.Fine), new Text(new(held, Type.Baseline), Say.Of("stove.held-by"), Type.Fine)], true),
         ],
         [
             .. input.Panels.Select((panel, i) =>
             {
                 var letter = ((char)('a' + i % 26)).ToString();
-                var name = Words.Wrap(panel.Name, where - 26, Type.Text);
-                var place = Words.Wrap(panel.Where, held - where - 10, Type.Fine);
-                var fasteners = Words.Wrap(panel.FastenersText, measure - held, Type.Fine);
+                var name = Words.Wrap(Say.Term(panel.Name), where - 26, Type.Text);
+                var place = Words.Wrap(Say.Term(panel.Where), held - where - 10, Type.Fine);
+                var fasteners = Words.Wrap(Say.Term(panel.FastenersText), measure - held, Type.Fine);
                 return new Strip(Type.Row(Math.Max(name.Count, Math.Max(place.Count, fasteners.Count))) + 1.5,
                 [
                     new Line(new(0, 0), new(measure, 0), Print.Hairline),

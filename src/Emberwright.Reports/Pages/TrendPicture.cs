@@ -1,5 +1,6 @@
 using System.Globalization;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Quantities;
 using OxyPlot;
 using OxyPlot.Annotations;
@@ -58,5 +59,5 @@ internal static class TrendPicture
         return marks;
     }
 
-    private static string Day(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    private static string Day(DateOnly day) => Say.ShortDay(day);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
 using Emberwright.Reports.Pictures.Cutaway;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Reports.Papers;
@@ -35,28 +36,28 @@ internal static class BlankFormPage
         flow.Put(
         [
             new Strip(32, [new Text(new(0, 20), form.Title, Title), new Text(new(measure, 20), form.Firm.Name, Print.SmallStrong, Anchor.End)], true),
-            .. Lines(measure, ["Customer", "Address", "Maker, model, serial", "Technician, date, time", "Altitude, outdoors, room, wind, supply", "Vent: diameter, up, across, elbows, terminal"]),
+            .. Lines(measure, [Say.Of("form.customer"), Say.Of("form.address"), Say.Of("form.maker-model-serial"), Say.Of("form.technician-date-time"), Say.Of("form.altitude-outdoors-room-wind-supply"), Say.Of("form.vent-diameter-up-across-elbows-terminal")]),
             Print.Gap(8),
         ]);
-        flow.Put([Print.Heading("What the customer says, in their words", measure, Head), Rules(measure, 2), Print.Gap(6)]);
-        flow.Put([Print.Heading("Make safe", measure, Head), .. form.Steps.SelectMany(s => Ticked(s.Step, s.Caution, measure)), Print.Gap(6)]);
+        flow.Put([Print.Heading(Say.Of("form.what-the-customer-says-in-their-words"), measure, Head), Rules(measure, 2), Print.Gap(6)]);
+        flow.Put([Print.Heading(Say.Of("form.make-safe"), measure, Head), .. form.Steps.SelectMany(s => Ticked(s.Step, s.Caution, measure)), Print.Gap(6)]);
         Readings(flow, form, measure);
         flow.Space(8);
         double outcome = measure * 0.36;
-        flow.PutTable([Print.Heading("Areas", measure, Head), new Strip(14, [new Text(new(outcome, 10), "before · what was done · after", Print.Fine)], true)],
+        flow.PutTable([Print.Heading(Say.Of("form.areas"), measure, Head), new Strip(14, [new Text(new(outcome, 10), Say.Of("form.before-what-was-done-after"), Print.Fine)], true)],
             [.. form.Areas.Select(a => new Strip(Write + 6, [new Rect(new Box(1, 7, 10, 10), Tick), new Text(new(18, 16), a, Body), new Line(new(outcome, 20), new(measure, 20), Print.Hairline)]))]);
         flow.Space(8);
-        flow.Put([Print.Heading("Proofs", measure, Head), .. form.Proofs.SelectMany(p => Ticked(p, "", measure)), Print.Gap(6)]);
-        flow.Put([Print.Heading("Parts: what, number, fitted or to order, tag", measure, Head), Rules(measure, 3), Print.Gap(6)]);
+        flow.Put([Print.Heading(Say.Of("form.proofs"), measure, Head), .. form.Proofs.SelectMany(p => Ticked(p, "", measure)), Print.Gap(6)]);
+        flow.Put([Print.Heading(Say.Of("form.parts-what-number-fitted-or-to-order"), measure, Head), Rules(measure, 3), Print.Gap(6)]);
         if (form.Required.Length > 0)
         {
-            flow.PutTable([Print.Heading("Before you sign: this visit asks for", measure, Head)], [.. form.Required.SelectMany(r => Ticked(r, "", measure))]);
+            flow.PutTable([Print.Heading(Say.Of("form.before-you-sign-this-visit-asks-for"), measure, Head)], [.. form.Required.SelectMany(r => Ticked(r, "", measure))]);
             flow.Space(6);
         }
 
-        flow.Put([Print.Heading("Limits: what was not done and why; when to come back", measure, Head), Rules(measure, 2), Print.Gap(14)]);
+        flow.Put([Print.Heading(Say.Of("form.limits-what-was-not-done-and-why"), measure, Head), Rules(measure, 2), Print.Gap(14)]);
         var half = (measure - 22) / 2;
-        flow.PutSideBySide((0, [Sign(half, "customer, date")]), (half + 22, [Sign(half, "technician, date")]));
+        flow.PutSideBySide((0, [Sign(half, Say.Of("common.customer-date"))]), (half + 22, [Sign(half, Say.Of("form.technician-date"))]));
         if (form.Pattern is { } pattern) Section(flow, pattern, measure);
     }
 
@@ -65,8 +66,8 @@ internal static class BlankFormPage
         double name = measure * 0.19, found = measure * 0.46, left = measure * 0.64, with = measure * 0.82;
         flow.PutTable(
         [
-            Print.Heading("Readings, each with its unit", measure, Head),
-            new Strip(14, [new Text(new(found, 10), "as found", Print.Fine), new Text(new(left, 10), "as left", Print.Fine), new Text(new(with, 10), "instrument", Print.Fine)], true),
+            Print.Heading(Say.Of("form.readings-each-with-its-unit"), measure, Head),
+            new Strip(14, [new Text(new(found, 10), Say.Of("common.as-found"), Print.Fine), new Text(new(left, 10), Say.Of("common.as-left"), Print.Fine), new Text(new(with, 10), Say.Of("form.instrument"), Print.Fine)], true),
         ],
         [
             .. form.Readings.GroupBy(r => r.Condition).SelectMany(group => group.Select((r, i) =>
@@ -87,7 +88,7 @@ internal static class BlankFormPage
     private static void Section(Flow flow, Pattern pattern, double measure)
     {
         flow.NewPage();
-        flow.Put(new Strip(24, [new Text(new(0, 14), "Where it is on this stove", Print.Title)], true));
+        flow.Put(new Strip(24, [new Text(new(0, 14), Say.Of("form.where-it-is-on-this-stove"), Print.Title)], true));
         var scene = CutawayPicture.Draw(pattern, "form-section");
         flow.Put(Print.Picture(scene, measure, Math.Min(1.05, flow.Left / scene.View.Height)));
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Papers;
 
@@ -25,12 +26,12 @@ internal static class DoorTagPage
         if (no)
         {
             shapes.Add(new Rect(new Box(x, top, measure, 84), Roles.Tag, 2));
-            shapes.Add(new Text(new(format.Width / 2, top + 37), "Do not use", Big, Anchor.Middle));
-            shapes.Add(new Text(new(format.Width / 2, top + 68), "this stove", Big, Anchor.Middle));
+            shapes.Add(new Text(new(format.Width / 2, top + 37), Say.Of("tag.do-not-use"), Big, Anchor.Middle));
+            shapes.Add(new Text(new(format.Width / 2, top + 68), Say.Of("tag.this-stove"), Big, Anchor.Middle));
         }
         else
         {
-            shapes.Add(new Text(new(format.Width / 2, top + 30), input.Answer.Use == Use.NotDecided ? "Work not finished" : "Serviced", Word with { Size = input.Answer.Use == Use.NotDecided ? 22 : Word.Size }, Anchor.Middle));
+            shapes.Add(new Text(new(format.Width / 2, top + 30), input.Answer.Use == Use.NotDecided ? Say.Of("tag.work-not-finished") : Say.Of("tag.serviced"), Word with { Size = input.Answer.Use == Use.NotDecided ? 22 : Word.Size }, Anchor.Middle));
         }
 
         top += no ? 98 : 48;
@@ -45,24 +46,24 @@ internal static class DoorTagPage
         shapes.Add(new Line(new(x, foot - 4), new(x + measure, foot - 4), Print.Letterhead));
         shapes.Add(new Text(new(x, foot + 10), Fit(input.Firm.Name, measure, Strong), Strong));
         shapes.Add(new Text(new(x, foot + 22), Fit(string.Join(" · ", new[] { input.Technician, input.Firm.Contact }.Where(w => w.Length > 0)), measure, Fine), Fine));
-        shapes.Add(new Text(new(x, foot + 33), input.Seal is { Length: >= 12 } seal ? $"seal {PrintedSeal.Short(seal)}" : "", Fine));
-        return new Scene("tag", new Box(0, 0, format.Width, format.Height), "Door tag", "", shapes.ToImmutable());
+        shapes.Add(new Text(new(x, foot + 33), input.Seal is { Length: >= 12 } seal ? Say.Of("common.seal", PrintedSeal.Short(seal)) : "", Fine));
+        return new Scene("tag", new Box(0, 0, format.Width, format.Height), Say.Of("common.door-tag"), "", shapes.ToImmutable());
     }
 
     private static IEnumerable<(string, string, int)> Stop(ReportInput input)
     {
         var notice = input.Notice ?? new StopUse(input.Answer.Reason, "", "", false, input.At);
-        yield return ("Why", notice.Reason, 7);
-        yield return ("May be used again only after release by", notice.ReleasedBy.Length > 0 ? notice.ReleasedBy : "the firm below", 4);
-        yield return ("Since", $"{Print.Day(notice.At)}, {Print.Time(notice.At)}", 1);
+        yield return (Say.Of("common.why"), notice.Reason, 7);
+        yield return (Say.Of("tag.may-be-used-again-only-after-release"), notice.ReleasedBy.Length > 0 ? notice.ReleasedBy : Say.Of("tag.the-firm-below"), 4);
+        yield return (Say.Of("tag.since"), $"{Print.Day(notice.At)}, {Print.Time(notice.At)}", 1);
     }
 
     private static IEnumerable<(string, string, int)> Service(ReportInput input)
     {
-        yield return ("On", Print.Day(input.At), 1);
-        yield return ("May it be used?", $"{AnswerLine.Word(input.Answer.Use)} {input.Answer.Reason}", 6);
-        if (input.Next is { } next) yield return (next.Return ? "We come again" : "Next service", next.Headline, 2);
-        if (input.Answer.Use != Use.NotDecided) yield return ("Every week", "Scrape the burn pot. Empty the ash into a metal bucket with a lid, outdoors. Test the CO alarm.", 4);
+        yield return (Say.Of("tag.on"), Print.Day(input.At), 1);
+        yield return (Say.Of("tag.may-it-be-used"), $"{AnswerLine.Word(input.Answer.Use)} {input.Answer.Reason}", 6);
+        if (input.Next is { } next) yield return (next.Return ? Say.Of("common.we-come-again") : Say.Of("common.next-service"), next.Headline, 2);
+        if (input.Answer.Use != Use.NotDecided) yield return (Say.Of("common.every-week"), Say.Of("tag.scrape-the-burn-pot-empty-the-ash"), 4);
     }
 
     private static double Height(string words, double measure, double size, int most, bool whole)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Papers;
 
@@ -18,14 +19,14 @@ public static class Papers
         var notice = input.Notice ?? throw new InvalidOperationException("No stop-use notice stands in this visit; issue one first.");
         var flow = new Flow(format);
         NoticePage.Put(flow, input, notice, format);
-        return Write(flow, format, input, "Stop-use notice");
+        return Write(flow, format, input, Say.Of("common.stop-use-notice"));
     }
 
     /// <summary>The tag for the door or plug: stop use where a notice stands, else when it was serviced and when it is due.</summary>
     public static Paper DoorTag(ReportInput input)
     {
         ArgumentNullException.ThrowIfNull(input);
-        return Write([DoorTagPage.Draw(input, A6)], input, "Door tag");
+        return Write([DoorTagPage.Draw(input, A6)], input, Say.Of("common.door-tag"));
     }
 
     /// <summary>What the household looks after every week, on one page.</summary>
@@ -34,7 +35,7 @@ public static class Papers
         ArgumentNullException.ThrowIfNull(input);
         var flow = new Flow(format);
         HandoverCardPage.Put(flow, input, format);
-        return Write(flow, format, input, "Weekly care");
+        return Write(flow, format, input, Say.Of("papers.weekly-care"));
     }
 
     /// <summary>The visit as a form to fill in by hand, for a dead battery.</summary>
@@ -43,7 +44,7 @@ public static class Papers
         ArgumentNullException.ThrowIfNull(form);
         var flow = new Flow(format);
         BlankFormPage.Put(flow, form, format);
-        return Write(Footed(flow, format, form.Title), new PdfWords(form.Title, form.Firm.Name, form.Pattern?.Name ?? "", form.EngineVersion, DateTimeOffset.UnixEpoch) { Colour = form.Firm.Colour });
+        return Write(Footed(flow, format, form.Title), new PdfWords(form.Title, form.Firm.Name, form.Pattern?.Name ?? "", form.EngineVersion, DateTimeOffset.UnixEpoch, Say.Language.Code) { Colour = form.Firm.Colour });
     }
 
     /// <summary>What is proposed, what it would cost, and the customer's answer in writing.</summary>
@@ -52,7 +53,7 @@ public static class Papers
         ArgumentNullException.ThrowIfNull(quote);
         var flow = new Flow(format);
         QuotePage.Put(flow, quote, format);
-        return Write(Footed(flow, format, "Quote"), new PdfWords($"Quote, {quote.Address}, {Print.Day(quote.At)}", quote.Firm.Name, quote.Appliance, quote.EngineVersion, quote.At) { Colour = quote.Firm.Colour });
+        return Write(Footed(flow, format, Say.Of("common.quote")), new PdfWords(Say.Of("papers.quote", quote.Address, Print.Day(quote.At)), quote.Firm.Name, quote.Appliance, quote.EngineVersion, quote.At, Say.Language.Code) { Colour = quote.Firm.Colour });
     }
 
     private static Paper Write(Flow flow, PageFormat format, ReportInput input, string title) => Write(Footed(flow, format, title), input, title);
@@ -64,5 +65,5 @@ public static class Papers
 
     private static ImmutableArray<Scene> Footed(Flow flow, PageFormat format, string title) =>
         [.. flow.Pages.Select((shapes, i) => new Scene($"page{i + 1}", new Box(0, 0, format.Width, format.Height), title, "",
-            [.. shapes, .. flow.Pages.Count > 1 ? [new Text(new(format.Width - format.Side, format.Height - 30), $"{title}, page {i + 1} of {flow.Pages.Count}", Print.Foot, Anchor.End)] : Array.Empty<Shape>()]))];
+            [.. shapes, .. flow.Pages.Count > 1 ? [new Text(new(format.Width - format.Side, format.Height - 30), Say.Of("common.page-of", title, i + 1, flow.Pages.Count), Print.Foot, Anchor.End)] : Array.Empty<Shape>()]))];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Emberwright.Reports.Pages;
 using Emberwright.Reports.Pictures;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Papers;
 
@@ -36,33 +37,33 @@ internal static class QuotePage
         var measure = format.Measure;
         flow.Put(
         [
-            new Strip(38, [new Text(new(0, 24), "Quote", Title), new Text(new(measure, 24), Print.Day(quote.At), Body, Anchor.End)], true),
+            new Strip(38, [new Text(new(0, 24), Say.Of("common.quote"), Title), new Text(new(measure, 24), Print.Day(quote.At), Body, Anchor.End)], true),
             .. Print.Paragraph(string.Join(" · ", new[] { quote.Firm.Name, quote.Firm.Contact }.Where(w => w.Length > 0)), measure, Print.SmallStrong),
-            .. Print.Paragraph($"For {string.Join(", ", new[] { quote.Customer, quote.Address }.Where(w => w.Length > 0))}", measure, Print.Small),
+            .. Print.Paragraph(Say.Of("quote.for", string.Join(", ", new[] { quote.Customer, quote.Address }.Where(w => w.Length > 0))), measure, Print.Small),
             .. Print.Paragraph(quote.Appliance, measure, Print.Small),
             Print.Gap(12),
         ]);
         double amount = measure - 120;
         flow.PutTable(
-            [Print.Heading("What we propose", measure, Head), new Strip(Row.Row(1), [new Text(new(measure, Row.Baseline), "amount", Row.Fine, Anchor.End)], true)],
-            [.. quote.Lines.Append(new("Most it may come to without asking again", "", "")).Select((line, i) => Line(line, measure, amount, last: i == quote.Lines.Length))]);
+            [Print.Heading(Say.Of("quote.what-we-propose"), measure, Head), new Strip(Row.Row(1), [new Text(new(measure, Row.Baseline), Say.Of("quote.amount"), Row.Fine, Anchor.End)], true)],
+            [.. quote.Lines.Append(new(Say.Of("quote.most-it-may-come-to-without-asking"), "", "")).Select((line, i) => Line(line, measure, amount, last: i == quote.Lines.Length))]);
         flow.Space(12);
         if (quote.Agreed.Length > 0)
         {
-            flow.Put([Print.Heading("Agreed so far", measure, Head), .. quote.Agreed.SelectMany(a => Print.Paragraph(a, measure, Body))]);
+            flow.Put([Print.Heading(Say.Of("quote.agreed-so-far"), measure, Head), .. quote.Agreed.SelectMany(a => Print.Paragraph(a, measure, Body))]);
             flow.Space(12);
         }
 
         flow.Put(
         [
-            Print.Heading("Your answer", measure, Head),
-            .. ((string[])["Yes, do this work.", "Yes, but ask me again before it comes to more than the sum above.", "No. I was told what it means if it is not done."]).Select(words => new Strip(24,
+            Print.Heading(Say.Of("quote.your-answer"), measure, Head),
+            .. ((string[])[Say.Of("quote.yes-do-this-work"), Say.Of("quote.yes-but-ask-me-again-before-it"), Say.Of("quote.no-i-was-told-what-it-means")]).Select(words => new Strip(24,
                 [new Rect(new Box(1, 3, 12, 12), new Role("tick", null, Token.Ink, 1)), new Text(new(22, 13.5), words, Body)])),
         ]);
         flow.Space(20);
         var half = (measure - 22) / 2;
-        flow.PutSideBySide((0, [Sign(half, $"{(quote.Customer.Length > 0 ? quote.Customer : "customer")}, date")]), (half + 22, [Sign(half, $"{quote.Technician}, for {quote.Firm.Name}")]));
-        flow.Put([.. Print.Paragraph("A quote is no bill. What is found once the stove is open may change it; nothing beyond the sum above is done without asking.", measure, Print.Fine)]);
+        flow.PutSideBySide((0, [Sign(half, quote.Customer.Length > 0 ? Say.Of("quote.date", quote.Customer) : Say.Of("common.customer-date"))]), (half + 22, [Sign(half, Say.Of("common.for", quote.Technician, quote.Firm.Name))]));
+        flow.Put([.. Print.Paragraph(Say.Of("quote.a-quote-is-no-bill-what-is"), measure, Print.Fine)]);
     }
 
     private static Strip Line(QuoteLine line, double measure, double amount, bool last)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Emberwright.Diagnosis;
 using Emberwright.Reports.FromVisit;
 using Emberwright.Reports.Pages;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove;
 using Emberwright.Stove.Faults;
 using Emberwright.Stove.Patterns;
@@ -34,7 +35,7 @@ public static class VisitPapers
                 .. Remedies(beliefs).Select(r => new QuoteLine(r.What, r.Why, Amount(r.What))),
                 .. visit.Of<PartBody>().Where(p => p.Body.Use is not (null or "fitted" or "removed")).Select(p => new QuoteLine(ObservableName.Capital(Part(p.Body)), "", Amount(p.Body.Part))),
             ],
-            [.. consents.Select(c => $"{ObservableName.Capital(c.About)}: {(c.Given ? "agreed" : "refused")}{(c.Amount is { } sum ? ", " + sum : "")}{(c.InWriting ? ", in writing" : "")}.")],
+            [.. consents.Select(c => $"{ObservableName.Capital(c.About)}: {string.Join(", ", new[] { c.Given ? Agreed : Refused, c.Amount, c.InWriting ? InWriting : null }.OfType<string>())}.")],
             engineVersion);
     }
 
@@ -48,26 +49,26 @@ public static class VisitPapers
         ArgumentNullException.ThrowIfNull(firm);
         var empty = Visit.Fold(VisitFile.Read("{\"format\":\"emberwright-visit\",\"version\":1,\"visit\":\"blank\"}\n").Journal);
         return new FormInput(
-            firm, ObservableName.Capital(EnumWords.Of(kind)), pattern,
+            firm, ObservableName.Capital(Say.Term(EnumWords.Of(kind))), pattern,
             [.. ((SafeStep[])[SafeStep.SwitchedOff, SafeStep.BurntOut, SafeStep.Cool, SafeStep.Unplugged, SafeStep.ProvedDead, SafeStep.EmbersInMetalCan, SafeStep.FibrePrecautions]).Select(s => (SafeWords.Done(s), SafeWords.Caution(s)))],
             [.. Readings(pattern)],
             [.. ServiceAreas.InOrder.Prepend(Area.BurnPot).Select(AreaName.Of)],
             [.. Enum.GetValues<Proof>().Select(ProofWords.Of)],
-            [.. SignOff.Review(empty, kind, null, null).Missing.Select(m => m.Words).Distinct()],
+            [.. SignOff.Review(empty, kind, null, null).Missing.Select(m => Say.Term(m.Words)).Distinct()],
             engineVersion);
     }
 
     private static IEnumerable<(string, string)> Readings(Pattern? pattern)
     {
-        var ports = pattern?.Ports.Select(p => p.Name).ToArray() ?? ["firebox", "blower inlet", "vent collar"];
-        foreach (var state in (string[])["fan only, closed", "door open", "intake stopped", "blower off", "high burn"])
+        var ports = pattern?.Ports.Select(p => Say.Term(p.Name)).ToArray() ?? [Say.Of("common.firebox"), Say.Of("common.blower-inlet"), Say.Of("form.vent-collar")];
+        foreach (var state in (string[])[Say.Of("form.fan-only-closed"), Say.Of("form.door-open"), Say.Of("form.intake-stopped"), Say.Of("form.blower-off"), Say.Of("form.high-burn")])
         {
             foreach (var port in ports) yield return (state, port);
-            if (state != "high burn") continue;
-            foreach (var reading in (string[])["oxygen, dry", "carbon monoxide, flue", "exhaust temperature", "carbon monoxide, room, after 30 min"]) yield return (state, reading);
+            if (state != Say.Of("form.high-burn")) continue;
+            foreach (var reading in (string[])[Say.Of("form.oxygen-dry"), Say.Of("form.carbon-monoxide-flue"), Say.Of("form.exhaust-temperature"), Say.Of("form.carbon-monoxide-room-after-30-min")]) yield return (state, reading);
         }
 
-        yield return ("shutdown", "carbon monoxide, room");
+        yield return (Say.Of("form.shutdown"), Say.Of("form.carbon-monoxide-room"));
     }
 
     private static IEnumerable<(string What, string Why)> Remedies(Beliefs? beliefs) =>
@@ -75,7 +76,13 @@ public static class VisitPapers
         where suspect.Fault is not (Suspect.Nothing or Suspect.Unlisted) && suspect.Probability >= Likely
         let fault = FaultList.All.FirstOrDefault(f => f.Id == suspect.Fault)
         where fault is not null
-        select (fault.Remedy.Words, $"{suspect.Name}, {Print.Percent(suspect.Probability)} likely");
+        select (Say.Term(fault.Remedy.Words), Say.Of("form.likely", Say.Term(suspect.Name), Print.Percent(suspect.Probability)));
+
+    private static string Agreed => Say.Of("common.agreed");
+
+    private static string Refused => Say.Of("common.refused");
+
+    private static string InWriting => Say.Of("common.in-writing");
 
     private static string Part(PartBody part) => string.Join(", ", new[] { part.Part, part.Number }.Where(w => !string.IsNullOrEmpty(w)));
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures;
 
@@ -31,12 +32,12 @@ public static class DueSpan
         for (var m = first; m < last; m = m.AddMonths(step))
         {
             shapes.Add(new Line(new(X(m), 7), new(X(m), 13), Roles.Axis));
-            shapes.Add(new Text(new(X(m), 30), m.ToString(months > 12 && m.Month == 1 || step == 12 ? "yyyy" : "MMM", CultureInfo.InvariantCulture), Roles.Word));
+            shapes.Add(new Text(new(X(m), 30), months > 12 && m.Month == 1 || step == 12 ? m.Year.ToString(CultureInfo.InvariantCulture) : Say.ShortMonth(m.Month), Roles.Word));
         }
 
-        return new Scene(id, Box.Between(0, 0, width, 36), "When it is due",
-            $"Most likely {Day(likely)}; between {Day(from)} and {Day(to)}.", [.. shapes]);
+        return new Scene(id, Box.Between(0, 0, width, 36), Say.Of("due.when-it-is-due"),
+            Say.Of("due.most-likely-between-and", Day(likely), Day(from), Day(to)), [.. shapes]);
     }
 
-    private static string Day(DateOnly d) => d.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+    private static string Day(DateOnly d) => Say.Day(d);
 }

@@ -1,4 +1,5 @@
 using Emberwright.Reports.Fonts;
+using Emberwright.Reports.Wording;
 using PdfSharp.Drawing;
 
 namespace Emberwright.Reports.Pictures;
@@ -103,7 +104,7 @@ public static class PdfWriter
                 // Whatever is wrong with one photo, the report is still due.
                 var words = new Lettering(Math.Min(9, photo.Box.Height / 3));
                 Draw(this, new Rect(photo.Box, Roles.Axis));
-                Draw(this, new Text(new(photo.Box.Centre.X, photo.Box.Centre.Y + 3), "photo cannot be read", words, Anchor.Middle));
+                Draw(this, new Text(new(photo.Box.Centre.X, photo.Box.Centre.Y + 3), Say.Of("photos.photo-cannot-be-read"), words, Anchor.Middle));
                 return;
             }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures;
 
@@ -9,7 +10,7 @@ namespace Emberwright.Reports.Pictures;
 public readonly record struct Restriction(double Low, double Likely, double High)
 {
     /// <summary>The trade's word for it (common practice, no source).</summary>
-    public string Word => Likely switch { < 0.15 => "open", < 0.40 => "fair", < 0.70 => "poor", _ => "shut" };
+    public string Word => Likely switch { < 0.15 => Say.Of("common.open"), < 0.40 => Say.Of("restriction.fair"), < 0.70 => Say.Of("restriction.poor"), _ => Say.Of("restriction.shut") };
 }
 
 /// <summary>One area before and after the work.</summary>
@@ -52,7 +53,7 @@ public static class RestrictionPicture
         }
 
         for (var i = 0; i < areas.Count; i++) DrawArea(shapes, areas[i], 16 + RowHeight * i + 15, X, names, width);
-        return new Scene(id, Box.Between(-1, -2, width, bottom + 2), "How blocked each part was", string.Join(" ", areas.Select(Describe)), [.. shapes]);
+        return new Scene(id, Box.Between(-1, -2, width, bottom + 2), Say.Of("common.how-blocked-each-part-was"), string.Join(" ", areas.Select(Describe)), [.. shapes]);
     }
 
     /// <summary>True when the area was past its limit before the work.</summary>
@@ -76,8 +77,8 @@ public static class RestrictionPicture
             {
                 shapes.Add(new Line(new(x(area.Limit!.Value), y), at, Roles.Plumb));
                 shapes.Add(Marks.Diamond(at, 7));
-                var (w, h) = Marks.TagSize(null, "past limit");
-                shapes.AddRange(Marks.Tag(new Box(Math.Min(at.X - w / 2, width - w - 1), y + 9, w, h), null, "past limit"));
+                var (w, h) = Marks.TagSize(null, Say.Of("restriction.past-limit"));
+                shapes.AddRange(Marks.Tag(new Box(Math.Min(at.X - w / 2, width - w - 1), y + 9, w, h), null, Say.Of("restriction.past-limit")));
             }
             else
             {
@@ -90,9 +91,9 @@ public static class RestrictionPicture
 
     private static string Describe(AreaChange area)
     {
-        static string Say(Restriction? r) => r is { } k ? $"{k.Word}, {Percent(k.Likely)} ({Figures.Fixed(k.Low * 100, 0)}–{Percent(k.High)})" : "not known";
-        var limit = area.Limit is { } l ? $", limit {Percent(l)}{(IsPast(area) ? ", past its limit" : "")}" : "";
-        return $"{area.Name}: before {Say(area.Before)}; after {Say(area.After)}{limit}.";
+        static string Of(Restriction? r) => r is { } k ? $"{k.Word}, {Percent(k.Likely)} ({Figures.Fixed(k.Low * 100, 0)}–{Percent(k.High)})" : Say.Of("restriction.not-known");
+        var limit = area.Limit is not { } l ? "" : IsPast(area) ? Say.Of("restriction.limit-past-its-limit", Percent(l)) : Say.Of("restriction.limit", Percent(l));
+        return Say.Of("restriction.before-after", area.Name, Of(area.Before), Of(area.After), limit);
     }
 
     internal static string Percent(double fraction) => Figures.Fixed(fraction * 100, 0) + " %";

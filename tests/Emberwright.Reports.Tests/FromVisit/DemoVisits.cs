@@ -8,19 +8,23 @@ namespace Emberwright.Reports.Tests.FromVisit;
 /// <summary>The demo's visits, and conclusions as diagnosis might draw them. The numbers are invented; only their way into the report is tested.</summary>
 internal static class DemoVisits
 {
-    public static Visit Load(string name) => Visit.Fold(VisitFile.Read(File.ReadAllText(Path.Combine(Root, "demo", "visits", name + ".jsonl"))).Journal);
+    public static Visit Load(string name) => Visit.Fold(VisitFile.Read(Text(name)).Journal);
+
+    /// <summary>The file as it lies in the demo.</summary>
+    public static string Text(string name) => File.ReadAllText(Path.Combine(Root, "demo", "visits", name + ".jsonl"));
 
     /// <summary>The same visit with a seal over everything in it.</summary>
     public static Visit Sealed(Visit visit, IReadOnlyDictionary<string, string> figures)
     {
         var at = visit.Journal.Entries[^1].At.AddMinutes(5);
-        return Visit.Fold(Factory(at).Append(visit.Journal, Seal.Over(visit.Journal, "0.1.0", figures)));
+        return Visit.Fold(Factory(visit, at).Append(visit.Journal, Seal.Over(visit.Journal, "0.1.0", figures)));
     }
 
     /// <summary>The visit with one more entry.</summary>
-    public static Visit With(Visit visit, EntryBody body) => Visit.Fold(Factory(visit.Journal.Entries[^1].At.AddMinutes(1)).Append(visit.Journal, body));
+    public static Visit With(Visit visit, EntryBody body) => Visit.Fold(Factory(visit, visit.Journal.Entries[^1].At.AddMinutes(1)).Append(visit.Journal, body));
 
-    private static EntryFactory Factory(DateTimeOffset at) => new("phone-test", "R. Sorrel", new Stopped(at), Guid.CreateVersion7);
+    // Ids that do not change from run to run, so that the same test seals the same hash.
+    private static EntryFactory Factory(Visit visit, DateTimeOffset at) => new("phone-test", "R. Sorrel", new Stopped(at), _ => new Guid($"00000000-0000-7000-8000-{visit.Journal.Entries.Count:x12}"));
 
     private sealed class Stopped(DateTimeOffset at) : TimeProvider
     {

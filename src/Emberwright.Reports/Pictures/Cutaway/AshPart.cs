@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Reports.Pictures.Cutaway;
@@ -19,14 +20,14 @@ internal static class AshPart
             case AshWay.Sides:
                 // The passages lie in front of and behind the section: seen through the wall, dashed.
                 on.Part(new Polyline([new(f.Firebox.X + 6, f.Firebox.Y + 34), new(f.Firebox.X + 6, f.PanTop - 14), new(f.Firebox.Right - 4, f.PanTop - 14), new(f.Firebox.Right - 4, f.Firebox.Y + 64)], CutawayRoles.Hidden));
-                on.Name("ash passages, both sides", new(f.Firebox.X + 6, f.Firebox.Bottom - 24), "ash-passages");
+                on.Name(Say.Of("section.ash-passages-both-sides"), new(f.Firebox.X + 6, f.Firebox.Bottom - 24), "ash-passages");
                 break;
             case AshWay.HiddenChamber:
                 on.Part(new Rect(Box.Between(g.X - 2.5, f.Firebox.Y + 60, g.X + 1, f.Firebox.Bottom - 22), CutawayRoles.Solid));
-                on.Name("hidden ash chamber behind the wall", new(g.X + 4, f.Blower.Y + 16), "ash-passages");
+                on.Name(Say.Of("section.hidden-ash-chamber-behind-the-wall"), new(g.X + 4, f.Blower.Y + 16), "ash-passages");
                 break;
             case AshWay.Back:
-                on.Name("ash passage, ash at its foot", new(g.X + 4, pocket - 5), "ash-passages");
+                on.Name(Say.Of("section.ash-passage-ash-at-its-foot"), new(g.X + 4, pocket - 5), "ash-passages");
                 break;
         }
 

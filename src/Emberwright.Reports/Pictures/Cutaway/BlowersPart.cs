@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Controls;
 using Emberwright.Stove.Patterns;
 
@@ -25,7 +26,7 @@ internal static class BlowersPart
             on.Part(new Line(blade[0], blade[^1], CutawayRoles.Detail));
         }
 
-        on.Name("combustion blower", new(at.X + 9, at.Y + r - 3), "combustion-blower");
+        on.Name(Say.Of("section.combustion-blower"), new(at.X + 9, at.Y + r - 3), "combustion-blower");
     }
 
     private static void RoomAir(Draught on, CutawayFrame f, ExchangerKind exchanger)
@@ -40,7 +41,7 @@ internal static class BlowersPart
         on.RoomAir(new(f.Body.Right + 24, at.Y), new(at.X + 14, at.Y));
         var top = exchanger is ExchangerKind.Tubes or ExchangerKind.ScrapedTubes ? f.Exchanger.Bottom + 2 : f.AirWay.Y + 60;
         on.RoomAir(new(at.X - 12, at.Y), new(f.AirWay.Centre.X, at.Y), new(f.AirWay.Centre.X, top));
-        on.Name("room-air blower", new(at.X + 8, at.Y + 7), "room-air-blower");
+        on.Name(Say.Of("section.room-air-blower"), new(at.X + 8, at.Y + 7), "room-air-blower");
         Grille(on, f, exchanger);
     }
 
@@ -52,7 +53,7 @@ internal static class BlowersPart
         for (var y = top; y <= bottom; y += 4) on.Part(new Line(new(f.Body.X - 3, y), new(f.Body.X + 3, y), CutawayRoles.Detail));
         var middle = (top + bottom) / 2;
         on.RoomAir(new(f.Body.X - 2, middle), new(f.Body.X - 19, middle));
-        on.Name("warm-air grille", new(f.Body.X - 1, top + 1), "warm-air");
+        on.Name(Say.Of("section.warm-air-grille"), new(f.Body.X - 1, top + 1), "warm-air");
     }
 
     // Pump in the return, expansion vessel on it, flow pipe from the top of the jacket.
@@ -68,8 +69,8 @@ internal static class BlowersPart
         on.Part(new Rect(Box.Between(at.X + 24, at.Y - 26, at.X + 38, at.Y - 6), CutawayRoles.Part, 7), new Line(new(at.X + 31, at.Y - 6), new(at.X + 31, at.Y - 2), CutawayRoles.Wall), new Line(new(at.X + 24, at.Y - 16), new(at.X + 38, at.Y - 16), CutawayRoles.Detail));
         on.Water(new(back + 12, at.Y), new(at.X + 12, at.Y));
         on.Water(new(jacket + 10, flow), new(back + 14, flow));
-        on.Name("circulating pump, return", new(at.X + 7, at.Y + 6), "pump");
-        on.Name("expansion vessel", new(at.X + 37, at.Y - 14), "vessel");
-        on.Name("flow to radiators", new(back, flow), "flow-pipe");
+        on.Name(Say.Of("section.circulating-pump-return"), new(at.X + 7, at.Y + 6), "pump");
+        on.Name(Say.Of("section.expansion-vessel"), new(at.X + 37, at.Y - 14), "vessel");
+        on.Name(Say.Of("section.flow-to-radiators"), new(back, flow), "flow-pipe");
     }
 }

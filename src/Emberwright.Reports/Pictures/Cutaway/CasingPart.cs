@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Air;
 using Emberwright.Stove.Patterns;
 
@@ -32,8 +33,8 @@ internal static class CasingPart
         Block(on, Box.Between(front, top, front + 74, lintel));
         Block(on, Box.Between(f.Body.X - 8, f.Body.Bottom, outer, f.Body.Bottom + 14));
         on.Part(new Line(new(front - 4, lintel - 16), new(front - 4, f.Body.Bottom), CutawayRoles.Panel));
-        on.Name("surround panel", new(front - 4, lintel - 6));
-        on.Name("masonry", new(outer - 6, f.Body.Y + 30));
+        on.Name(Say.Of("section.surround-panel"), new(front - 4, lintel - 6));
+        on.Name(Say.Of("section.masonry"), new(outer - 6, f.Body.Y + 30));
     }
 
     /// <summary>A hatched block of masonry or wall.</summary>
@@ -55,11 +56,11 @@ internal static class CasingPart
         double x = f.Body.X, top = f.Firebox.Y + 6, bottom = f.Firebox.Bottom - 4;
         on.Part(new Rect(Box.Between(x - 3, top, x + 6, bottom), CutawayRoles.Part, 1));
         on.Part(new Rect(Box.Between(x - 1, top + 10, x + 3, bottom - 16), CutawayRoles.Glass));
-        on.Name("door with glass", new(x + 1, (top + bottom) / 2 + 6), "door");
+        on.Name(Say.Of("section.door-with-glass"), new(x + 1, (top + bottom) / 2 + 6), "door");
         if (!airwash) return;
         on.Part(new Rect(Box.Between(x - 4, top - 1, x + 7, top + 5), new Role("gap", Token.Sheet)));
         on.Air(new(x - 16, top + 2), new(x + 10, top + 2), new(x + 10, top + 26));
-        on.Name("airwash gap", new(x - 8, top + 2), "airwash");
+        on.Name(Say.Of("section.airwash-gap"), new(x - 8, top + 2), "airwash");
     }
 
     private static void Pan(Draught on, CutawayFrame f, bool door)
@@ -73,6 +74,6 @@ internal static class CasingPart
         // The opening through which ash falls out of the firebox.
         on.Part(new Rect(Box.Between(f.Pot.X - 20, f.Firebox.Bottom - 1, f.Pot.X + 14, f.PanTop + 1), new Role("opening", Token.Sheet)));
         if (door) on.Part(new Rect(Box.Between(f.Body.X - 3, pan.Y + 4, f.Body.X + 5, pan.Bottom - 2), CutawayRoles.Part, 1));
-        on.Name(door ? "ash door, ash pan" : "ash pan", new(door ? f.Body.X + 1 : deep.X, pan.Centre.Y + 8), "ash-pan");
+        on.Name(door ? Say.Of("section.ash-door-ash-pan") : Say.Of("section.ash-pan"), new(door ? f.Body.X + 1 : deep.X, pan.Centre.Y + 8), "ash-pan");
     }
 }

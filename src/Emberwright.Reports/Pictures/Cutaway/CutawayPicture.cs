@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Reports.Pictures.Cutaway;
@@ -27,7 +28,7 @@ public static class CutawayPicture
         var names = NamesBeside.Draw(on.Names, LeftEdge, RightEdge, Width, ref top, ref bottom);
         var y = bottom + 8;
         var under = key ? CutawayKey.Draw(Rows(pattern, frame, on.Sensors), Width, ref y) : [];
-        return new Scene(id, Box.Between(-2, top - 4, Width + 2, y), $"Section through a {pattern.Name}", Describe(pattern, frame, on),
+        return new Scene(id, Box.Between(-2, top - 4, Width + 2, y), Say.Of("section.section-through-a", Say.Term(pattern.Name)), Describe(pattern, frame, on),
             [.. on.Shapes.TakeWhile(s => s is not Group), .. names, .. on.Shapes.SkipWhile(s => s is not Group), .. under]);
     }
 
@@ -38,7 +39,7 @@ public static class CutawayPicture
         var frame = CutawayFrame.For(pattern.Form);
         var on = new Draught();
         Parts(on, pattern, frame);
-        return new Scene(id, Box.Between(60, -12, 320, 364), $"Section through a {pattern.Name}", "Front on the left.", on.Shapes);
+        return new Scene(id, Box.Between(60, -12, 320, 364), Say.Of("section.section-through-a", Say.Term(pattern.Name)), Say.Of("section.front-on-the-left"), on.Shapes);
     }
 
     /// <summary>What the signs mean beside their names, without what opens, for words beside the picture.</summary>
@@ -73,20 +74,20 @@ public static class CutawayPicture
     private static List<CutawayKey.Row> Rows(Pattern pattern, CutawayFrame frame, List<PartName> sensors, bool panels = true)
     {
         List<CutawayKey.Row> rows = [];
-        foreach (var (letter, port, _) in PortMarks.Of(frame, pattern)) rows.Add(new(PortMarks.Sign(letter, new(0, 0)), $"{port.Name}, gauge"));
-        rows.Add(new(Draught.Sample(d => d.Air(new(-11, 0), new(11, 0))), "combustion air"));
-        rows.Add(new(Draught.Sample(d => d.Gas(new(-11, 0), new(11, 0))), "flue gas"));
+        foreach (var (letter, port, _) in PortMarks.Of(frame, pattern)) rows.Add(new(PortMarks.Sign(letter, new(0, 0)), Say.Of("section.gauge", Say.Term(port.Name))));
+        rows.Add(new(Draught.Sample(d => d.Air(new(-11, 0), new(11, 0))), Say.Of("common.combustion-air")));
+        rows.Add(new(Draught.Sample(d => d.Gas(new(-11, 0), new(11, 0))), Say.Of("section.flue-gas")));
         if (pattern.Heat.StreamIsWater) rows.Add(new(Draught.Sample(d => d.Water(new(-11, 0), new(11, 0))), "water"));
-        else rows.Add(new(Draught.Sample(d => d.RoomAir(new(-11, 0), new(11, 0))), "room air"));
+        else rows.Add(new(Draught.Sample(d => d.RoomAir(new(-11, 0), new(11, 0))), Say.Of("section.room-air")));
         for (var i = 0; i < sensors.Count; i++) rows.Add(new(PortMarks.Sensor(i + 1, new(0, 0)), sensors[i].Words));
         if (!panels) return rows;
-        foreach (var (letter, panel, _) in PanelMarks.Of(frame, pattern)) rows.Add(new(PanelMarks.Sign(letter, new(0, 0)), panel.Name));
+        foreach (var (letter, panel, _) in PanelMarks.Of(frame, pattern)) rows.Add(new(PanelMarks.Sign(letter, new(0, 0)), Say.Term(panel.Name)));
         return rows;
     }
 
     private static string Describe(Pattern pattern, CutawayFrame frame, Draught on)
     {
-        var ports = PortMarks.Of(frame, pattern).Select(p => $"{p.Letter} {p.Port.Name}");
-        return $"Front on the left. Shown: {string.Join(", ", on.Names.Concat(on.Sensors).Select(n => n.Words))}. A gauge joins at {string.Join(", ", ports)}. What opens: {string.Join(", ", pattern.Anatomy.Panels.Select(p => p.Name))}.";
+        var ports = PortMarks.Of(frame, pattern).Select(p => $"{p.Letter} {Say.Term(p.Port.Name)}");
+        return Say.Of("section.front-on-the-left-shown-a-gauge", string.Join(", ", on.Names.Concat(on.Sensors).Select(n => n.Words)), string.Join(", ", ports), string.Join(", ", pattern.Anatomy.Panels.Select(p => Say.Term(p.Name))));
     }
 }

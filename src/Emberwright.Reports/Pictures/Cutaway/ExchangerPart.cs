@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Reports.Pictures.Cutaway;
@@ -34,10 +35,10 @@ internal static class ExchangerPart
             double x = e.X + 34;
             on.Part(new Rect(Box.Between(x - 2, e.Y + 4, x + 2, e.Bottom - 6), CutawayRoles.Solid));
             on.Part(new Line(new(x, e.Y + 6), new(f.Body.X - 14, e.Y + 6), CutawayRoles.Wall), new Circle(new(f.Body.X - 16, e.Y + 6), 3.5, CutawayRoles.Solid));
-            on.Name("scraper and its rod", new(f.Body.X - 16, e.Y + 6), "scraper");
+            on.Name(Say.Of("section.scraper-and-its-rod"), new(f.Body.X - 16, e.Y + 6), "scraper");
         }
 
-        on.Name("exchanger tubes", new(f.Body.X, e.Y + 25), "exchanger");
+        on.Name(Say.Of("section.exchanger-tubes"), new(f.Body.X, e.Y + 25), "exchanger");
         on.Gas(new(f.Firebox.X + 16, f.Firebox.Y + 40), new(f.Firebox.X + 16, e.Y + 4));
         on.Gas(new(e.X + 42, e.Y + 4), new(f.GasWay.Centre.X, e.Y + 4), new(f.GasWay.Centre.X, e.Bottom + 26));
     }
@@ -55,8 +56,8 @@ internal static class ExchangerPart
         on.Part(new Polyline([.. Draught.Arc(hinge, radius, 180, 128)], CutawayRoles.Hidden));
         var down = Draught.Arc(hinge, radius, 128, 127).First();
         on.Part(new Line(hinge, down, CutawayRoles.Hidden));
-        on.Name("exchanger panel, swings down", new(e.X + 24, e.Bottom - 4), "exchanger");
-        on.Name("exchanger fins", new(e.X + 26, e.Y + 12));
+        on.Name(Say.Of("section.exchanger-panel-swings-down"), new(e.X + 24, e.Bottom - 4), "exchanger");
+        on.Name(Say.Of("section.exchanger-fins"), new(e.X + 26, e.Y + 12));
         on.Gas(new(f.Firebox.X + 8, f.Firebox.Y + 40), new(f.Firebox.X + 8, e.Bottom - 14));
         on.Gas(new(e.X + 12, e.Y + 30), new(e.X + 30, e.Y + 24), new(f.GasWay.Centre.X, e.Y + 24), new(f.GasWay.Centre.X, e.Bottom + 26));
         OverTop(on, f);
@@ -69,7 +70,7 @@ internal static class ExchangerPart
         var folds = new List<Spot>();
         for (var i = 0; i <= 8; i++) folds.Add(new(e.X + 14 + i * 6.2, i % 2 == 0 ? e.Y + 2 : e.Bottom - 10));
         on.Part(new Polyline([.. folds], CutawayRoles.Wall));
-        on.Name("exchanger of folded plates", new(e.X + 20, e.Y + 24), "exchanger");
+        on.Name(Say.Of("section.exchanger-of-folded-plates"), new(e.X + 20, e.Y + 24), "exchanger");
         on.Gas(new(f.Firebox.X + 10, f.Firebox.Y + 44), new(f.Firebox.X + 10, e.Y + 10));
         on.Gas(new(e.X + 62, e.Bottom - 5), new(f.GasWay.Centre.X, e.Bottom - 5), new(f.GasWay.Centre.X, e.Bottom + 30));
         OverTop(on, f);
@@ -83,7 +84,7 @@ internal static class ExchangerPart
         {
             on.Part(new Rect(Box.Between(f.Firebox.X - 4, e.Y - 20, f.AirWay.Right, e.Y - 8), CutawayRoles.Water));
             on.Part(new Rect(Box.Between(f.Firebox.Right - 4, e.Y + 8, f.AirWay.Right, e.Bottom + 4), CutawayRoles.Water));
-            on.Name("water jacket", new(f.Firebox.X + 14, e.Y - 14), "jacket");
+            on.Name(Say.Of("section.water-jacket"), new(f.Firebox.X + 14, e.Y - 14), "jacket");
         }
         else
         {
@@ -106,10 +107,10 @@ internal static class ExchangerPart
         if (water)
         {
             on.Part(new Line(new(e.X + 2, e.Y + 2), new(e.Right + 10, e.Y + 2), CutawayRoles.Wall), new Line(new(e.Right + 10, e.Y + 2), new(e.Right + 10, f.Body.Y - 8), CutawayRoles.Wall), new Circle(new(e.Right + 10, f.Body.Y - 10), 3.5, CutawayRoles.Solid));
-            on.Name("scraper lever", new(e.Right + 10, f.Body.Y - 10), "scraper");
+            on.Name(Say.Of("section.scraper-lever"), new(e.Right + 10, f.Body.Y - 10), "scraper");
         }
 
-        on.Name(water ? "flue tubes with scrapers" : "exchanger ducts", new(e.X + 10, e.Y + 84), "exchanger");
+        on.Name(water ? Say.Of("section.flue-tubes-with-scrapers") : Say.Of("section.exchanger-ducts"), new(e.X + 10, e.Y + 84), "exchanger");
         on.Gas(new(f.Firebox.X + 26, f.Firebox.Y + 50), new(f.Firebox.X + 26, e.Y + 2), new(e.X - 4, e.Y + 2));
         on.Gas(new(e.X + 3, e.Y + 14), new(e.X + 3, e.Y + 70));
     }

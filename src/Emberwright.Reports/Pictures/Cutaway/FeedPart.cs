@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Reports.Pictures.Cutaway;
@@ -17,7 +18,7 @@ internal static class FeedPart
         if (below) Riser(on, f);
         else Chute(on, f, high);
         on.Part(new Rect(new Box(low.X + 2, low.Y - 8, 15, 16), CutawayRoles.Part, 2), new Text(new(low.X + 9.5, low.Y + 4), "M", Roles.Name, Anchor.Middle));
-        on.Name(below ? "feed motor, auger from below" : "feed motor, auger", new(low.X + 15, low.Y), "feed-motor");
+        on.Name(below ? Say.Of("section.feed-motor-auger-from-below") : Say.Of("section.feed-motor-auger"), new(low.X + 15, low.Y), "feed-motor");
     }
 
     private static void Hopper(Draught on, CutawayFrame f, Spot low, bool below)
@@ -37,8 +38,8 @@ internal static class FeedPart
 
         on.Part(new Polyline([.. inside], CutawayRoles.Wall));
         on.Part(new Line(new(h.X - 2, h.Y - 4), new(h.Right + 5, h.Y - 4), CutawayRoles.Panel));
-        on.Mark(new Text(new(h.Centre.X, fill - 10), "hopper", Roles.Name, Anchor.Middle));
-        on.Name("hopper lid", new(h.Right - 4, h.Y - 4), "lid");
+        on.Mark(new Text(new(h.Centre.X, fill - 10), Say.Of("section.hopper"), Roles.Name, Anchor.Middle));
+        on.Name(Say.Of("section.hopper-lid"), new(h.Right - 4, h.Y - 4), "lid");
     }
 
     // A tube with its flights, between two ends.
@@ -63,7 +64,7 @@ internal static class FeedPart
             on.Part(new Line(new(x - 4 - i * 4, y), new(x - 6 - i * 4, y + 5), CutawayRoles.Grain));
         }
 
-        on.Name("feed chute", new(x - 3, high.Y + 8), "chute");
+        on.Name(Say.Of("section.feed-chute"), new(x - 3, high.Y + 8), "chute");
     }
 
     private static void Riser(Draught on, CutawayFrame f) => on.Part(

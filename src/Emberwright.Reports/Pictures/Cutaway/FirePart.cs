@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Controls;
 using Emberwright.Stove.Patterns;
 
@@ -13,7 +14,7 @@ internal static class FirePart
         Pot(on, f, below);
         if (pattern.Wiring.HasComponent(ComponentIds.Igniter)) Igniter(on, f);
         if (pattern.Wiring.HasComponent(ComponentIds.AgitatorMotor)) Agitator(on, f);
-        on.Mark(new Text(new(f.Firebox.X + 4, f.Firebox.Y + (pattern.Form.IsInsert ? 54 : 62)), "firebox", Roles.Name));
+        on.Mark(new Text(new(f.Firebox.X + 4, f.Firebox.Y + (pattern.Form.IsInsert ? 54 : 62)), Say.Of("common.firebox"), Roles.Name));
     }
 
     private static void Pot(Draught on, CutawayFrame f, bool below)
@@ -24,7 +25,7 @@ internal static class FirePart
         for (var i = -2; i <= 2; i++)
             if (!below || Math.Abs(i) == 2) on.Part(new Circle(new(x + i * (below ? 5.5 : 4.4), y + (below ? 10 : 16.8)), 1.2, CutawayRoles.Solid));
         on.Part(new Circle(new(x - 11.5, y + 7), 1.2, CutawayRoles.Solid), new Circle(new(x + 11.5, y + 7), 1.2, CutawayRoles.Solid));
-        on.Name("burn pot", new(x - 13, y + 6), "burn-pot");
+        on.Name(Say.Of("section.burn-pot"), new(x - 13, y + 6), "burn-pot");
     }
 
     private static void Flame(Draught on, Spot at)
@@ -39,7 +40,7 @@ internal static class FirePart
         double y = f.Pot.Y + 9;
         on.Part(new Rect(Box.Between(f.Pot.X + 15, y - 2, f.GasWay.X - 2, y + 2), CutawayRoles.Part, 1));
         on.Part(new Rect(Box.Between(f.Pot.X + 15, y - 2, f.Pot.X + 24, y + 2), CutawayRoles.Solid));
-        on.Name("igniter", new(f.Pot.X + 22, y + 2), "igniter");
+        on.Name(Say.Of("section.igniter"), new(f.Pot.X + 22, y + 2), "igniter");
     }
 
     private static void Agitator(Draught on, CutawayFrame f)
@@ -50,7 +51,7 @@ internal static class FirePart
             on.Part(new Line(new(f.Pot.X - 9 + i * 6, y - (i % 2 == 0 ? 5 : 0)), new(f.Pot.X - 9 + i * 6, y + (i % 2 == 0 ? 0 : 6)), CutawayRoles.Wall));
         var motor = new Box(f.AirWay.Right + 6, y - 8, 15, 16);
         on.Part(new Rect(motor, CutawayRoles.Part, 2), new Text(new(motor.Centre.X, y + 4), "M", Roles.Name, Anchor.Middle));
-        on.Name("agitator and its motor", new(motor.Right - 1, y), "agitator");
+        on.Name(Say.Of("section.agitator-and-its-motor"), new(motor.Right - 1, y), "agitator");
     }
 
     private static void Intake(Draught on, CutawayFrame f, IntakeKind kind, bool below)
@@ -68,10 +69,10 @@ internal static class FirePart
         if (kind == IntakeKind.Flapper) on.Part(new Line(new(at.X, y - half), new(at.X - 6, y + half), CutawayRoles.Panel), new Circle(new(at.X, y - half), 2, CutawayRoles.Solid));
         on.Name(kind switch
         {
-            IntakeKind.Damper => "air intake, damper",
-            IntakeKind.Flapper => "air intake, flapper",
-            IntakeKind.Duct => "air duct from outdoors",
-            IntakeKind.Pipe => "air intake",
+            IntakeKind.Damper => Say.Of("section.air-intake-damper"),
+            IntakeKind.Flapper => Say.Of("section.air-intake-flapper"),
+            IntakeKind.Duct => Say.Of("section.air-duct-from-outdoors"),
+            IntakeKind.Pipe => Say.Of("section.air-intake"),
         }, new(kind == IntakeKind.Duct ? end - 4 : at.X + 8, y + half), "intake");
     }
 }

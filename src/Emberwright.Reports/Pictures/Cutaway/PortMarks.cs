@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Reports.Pictures.Cutaway;
@@ -16,7 +17,7 @@ internal static class PortMarks
     public static void Draw(Draught on, CutawayFrame f, Pattern pattern)
     {
         foreach (var (letter, port, at) in Of(f, pattern))
-            on.Mark(new Group([new Circle(at, 22, Roles.Hit), .. Sign(letter, at)], Id: port.Id, Tap: port.Id, Title: $"Port {letter}, {port.Name}: a gauge joins here"));
+            on.Mark(new Group([new Circle(at, 22, Roles.Hit), .. Sign(letter, at)], Id: port.Id, Tap: port.Id, Title: Say.Of("section.port-a-gauge-joins-here", letter, Say.Term(port.Name))));
     }
 
     /// <summary>Switches and probes, each under its number.</summary>

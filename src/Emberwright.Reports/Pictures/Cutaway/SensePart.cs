@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Controls;
 using Emberwright.Stove.Patterns;
 
@@ -16,13 +17,13 @@ internal static class SensePart
 
     private static (string Component, string Name, Spot At)[] Places(CutawayFrame f) =>
     [
-        (ComponentIds.ProofDisc, "proof-of-fire disc", new(f.Blower.X - 14, f.Blower.Y + 17)),
-        (ComponentIds.HighLimitDisc, "high-limit disc", f.Hopper.Bottom > 200 ? new(214, 254) : new(f.AirWay.Right + 6, f.Hopper.Bottom + 8)),
-        (ComponentIds.LidSwitch, "lid switch", new(f.Hopper.X + 9, f.Hopper.Y + 5)),
-        (ComponentIds.DoorSwitch, "door switch", new(f.Body.X + 9, f.Firebox.Y + 1)),
-        (ComponentIds.ExhaustProbe, "exhaust probe", new(f.Outlet.X - 12, f.Outlet.Y - 11)),
-        (ComponentIds.WaterProbe, "water probe", new(f.AirWay.Right, f.Exchanger.Y + 20)),
-        (ComponentIds.SafetyThermostat, "safety thermostat", new(f.AirWay.Right, f.Exchanger.Y + 38)),
+        (ComponentIds.ProofDisc, Say.Of("section.proof-of-fire-disc"), new(f.Blower.X - 14, f.Blower.Y + 17)),
+        (ComponentIds.HighLimitDisc, Say.Of("section.high-limit-disc"), f.Hopper.Bottom > 200 ? new(214, 254) : new(f.AirWay.Right + 6, f.Hopper.Bottom + 8)),
+        (ComponentIds.LidSwitch, Say.Of("section.lid-switch"), new(f.Hopper.X + 9, f.Hopper.Y + 5)),
+        (ComponentIds.DoorSwitch, Say.Of("section.door-switch"), new(f.Body.X + 9, f.Firebox.Y + 1)),
+        (ComponentIds.ExhaustProbe, Say.Of("section.exhaust-probe"), new(f.Outlet.X - 12, f.Outlet.Y - 11)),
+        (ComponentIds.WaterProbe, Say.Of("section.water-probe"), new(f.AirWay.Right, f.Exchanger.Y + 20)),
+        (ComponentIds.SafetyThermostat, Say.Of("section.safety-thermostat"), new(f.AirWay.Right, f.Exchanger.Y + 38)),
     ];
 
     private static void Sensor(Draught on, string name, Spot at)
@@ -35,7 +36,7 @@ internal static class SensePart
         var tip = new Spot(f.Pot.X + 11, f.Pot.Y - 9);
         var head = new Spot(f.AirWay.Right + 8, f.Pot.Y - 9);
         on.Part(new Line(tip, head, CutawayRoles.Wall), new Circle(tip, 2.6, CutawayRoles.Solid));
-        on.Sensors.Add(new("thermocouple", head));
+        on.Sensors.Add(new(Say.Of("section.thermocouple"), head));
     }
 
     private static void Hose(Draught on, CutawayFrame f, Pattern pattern)
@@ -50,6 +51,6 @@ internal static class SensePart
         on.Part(new Rect(box, CutawayRoles.Part, 2));
         if (sensor) on.Part(new Text(new(box.Centre.X, box.Y + 11), "Pa", new Lettering(10, true, Token.Ink), Anchor.Middle));
         else on.Part(new Line(new(box.X + 4, box.Y + 10), new(box.Right - 5, box.Y + 4), CutawayRoles.Wall), new Circle(new(box.X + 4, box.Y + 10), 1.5, CutawayRoles.Solid), new Circle(new(box.Right - 4, box.Y + 10), 1.5, CutawayRoles.Solid));
-        on.Sensors.Add(new($"{(sensor ? "pressure sensor" : "vacuum switch")}, hose to the {port.Name}", new(box.Right + 6, box.Centre.Y)));
+        on.Sensors.Add(new(sensor ? Say.Of("section.pressure-sensor-hose-to-the", Say.Term(port.Name)) : Say.Of("section.vacuum-switch-hose-to-the", Say.Term(port.Name)), new(box.Right + 6, box.Centre.Y)));
     }
 }

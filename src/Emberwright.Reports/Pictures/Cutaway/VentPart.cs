@@ -1,3 +1,4 @@
+using Emberwright.Reports.Wording;
 using Emberwright.Stove.Patterns;
 
 namespace Emberwright.Reports.Pictures.Cutaway;
@@ -31,8 +32,8 @@ internal static class VentPart
         on.Part(new Rect(Box.Between(f.Outlet.X - 2, y - 10, f.Outlet.X + 4, y + 10), CutawayRoles.Part, 1));
         on.Gas(new(f.Blower.X + CutawayFrame.BlowerRadius + 2, y), new(left + 9, y), new(left + 9, y - 40));
         on.Gas(new(left + 9, y - 60), new(left + 9, top + 14));
-        on.Name("tee, clean-out cap", new(right + 1, foot), "tee");
-        on.Name(twin ? "twin-wall vent" : "vent pipe", new(right + (twin ? 4 : 0), top + 34), "vent");
+        on.Name(Say.Of("section.tee-clean-out-cap"), new(right + 1, foot), "tee");
+        on.Name(twin ? Say.Of("section.twin-wall-vent") : Say.Of("section.vent-pipe"), new(right + (twin ? 4 : 0), top + 34), "vent");
     }
 
     // Up behind the hopper into a flexible liner in the old chimney.
@@ -55,6 +56,6 @@ internal static class VentPart
         on.Part(new Rect(Box.Between(x + 2, f.Body.Y - 7, x + 23, f.Body.Y - 1), CutawayRoles.Part, 1));
         on.Gas(new(x + 12.5, f.Blower.Y - 36), new(x + 12.5, f.Body.Y + 30));
         on.Gas(new(x + 12.5, f.Body.Y - 10), new(x + 12.5, top + 12));
-        on.Name("flexible liner up the chimney", new(x + 24, f.Body.Y - 44), "vent");
+        on.Name(Say.Of("section.flexible-liner-up-the-chimney"), new(x + 24, f.Body.Y - 44), "vent");
     }
 }

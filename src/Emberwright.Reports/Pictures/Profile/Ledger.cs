@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Profile;
 
@@ -36,7 +37,7 @@ internal sealed record Ledger(ImmutableArray<LedgerEntry> Entries, ImmutableArra
         for (var port = 0; port <= n; port++)
         {
             if (any && Read(port) is null) continue;
-            var name = string.Join(" and ", input.Parts[(from + 1)..(port + 1)]);
+            var name = string.Join(Say.Of("profile.and"), input.Parts[(from + 1)..(port + 1)]);
             double? found = any ? Read(port) - Read(from) : null;
             var healthy = Healthy(port) - Healthy(from);
             var error = Math.Abs(found - healthy ?? 0) * input.Unit.PaPerUnit;

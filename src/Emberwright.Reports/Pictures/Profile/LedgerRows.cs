@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Profile;
 
@@ -22,7 +23,7 @@ internal sealed class LedgerRows
     {
         var cell = _ledger.Entries.Max(e => Math.Max(Roles.Name.Width(Change(e.Found)), Roles.Word.Width(Change(e.Healthy))));
         var widths = _parts.Select(lines => Math.Max(Math.Max(lines.Max(Roles.Word.Width) + 12, cell + 24), 2 * Columns.Flat + 14)).ToArray();
-        widths[0] = Math.Max(widths[0], 2 * (Roles.Word.Width("healthy") + 8 + cell / 2 - left));
+        widths[0] = Math.Max(widths[0], 2 * (Roles.Word.Width(Say.Of("common.healthy")) + 8 + cell / 2 - left));
         return widths;
     }
 
@@ -30,10 +31,10 @@ internal sealed class LedgerRows
     public (ImmutableArray<Shape> Shapes, double Bottom) Draw(Columns columns, double y, double right)
     {
         var made = ImmutableArray.CreateBuilder<Shape>();
-        made.Add(new Text(new(columns.Room, y), "room", Roles.Word));
+        made.Add(new Text(new(columns.Room, y), Say.Of("profile.room"), Roles.Word));
         foreach (var (s, i) in _input.Stations.Select((s, i) => (s, i)))
             made.Add(new Text(new(columns[i], y), s.Name, Roles.Name, Anchor.Middle));
-        made.Add(new Text(new(right, y), "outdoors", Roles.Word, Anchor.End));
+        made.Add(new Text(new(right, y), Say.Of("profile.outdoors"), Roles.Word, Anchor.End));
 
         for (var i = 0; i < _parts.Length; i++)
         {
@@ -46,12 +47,12 @@ internal sealed class LedgerRows
         var row = y + 34 + 14 * (_parts.Max(p => p.Length) - 1) + 14;
         if (_ledger.Entries[0].Found is not null)
         {
-            made.Add(new Text(new(0, row), _input.Moment == Moment.Found ? "found" : "left", Roles.Word));
+            made.Add(new Text(new(0, row), _input.Moment == Moment.Found ? Say.Of("profile.found") : Say.Of("profile.left"), Roles.Word));
             for (var e = 0; e < _ledger.Entries.Length; e++) DrawEntry(made, columns, _ledger.Entries[e], row, e == _ledger.Odd);
             row += 20;
         }
 
-        made.Add(new Text(new(0, row), "healthy", Roles.Word));
+        made.Add(new Text(new(0, row), Say.Of("common.healthy"), Roles.Word));
         for (var i = 0; i < _parts.Length; i++)
             made.Add(new Text(new((columns[i - 1] + columns[i]) / 2, row), Change(_ledger.Healthy[i]), Roles.Word, Anchor.Middle));
         return (made.ToImmutable(), row + 4);

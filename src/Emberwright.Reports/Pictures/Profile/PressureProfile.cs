@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Profile;
 
@@ -68,7 +69,7 @@ public static class PressureProfile
         var ledger = new LedgerRows(input);
         var left = Math.Max(38, axes.LeftWidth + 10);
         var right = axes.RightWidth + 6;
-        List<double> names = [Roles.Word.Width("room"), .. input.Stations.Select(s => ColumnWidth(input, s, place != KeyPlace.Nowhere)), Roles.Word.Width("outdoors")];
+        List<double> names = [Roles.Word.Width(Say.Of("profile.room")), .. input.Stations.Select(s => ColumnWidth(input, s, place != KeyPlace.Nowhere)), Roles.Word.Width(Say.Of("profile.outdoors"))];
         var columns = Columns.Fit(left, Math.Max(width, 320) - 16 - left - right, ledger.Widths(left), names, right);
         var panel = new ProfilePanel(input, columns, y, small: false, tagValues: place != KeyPlace.Nowhere);
         var bottom = Math.Max(height, panel.Bottom);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Profile;
 
@@ -32,7 +33,7 @@ public static class PressureProfilePair
         {
             var columns = ColumnsOf(input, each);
             var made = ImmutableArray.CreateBuilder<Shape>();
-            made.Add(new Text(new(0, top - 12), input.Moment == Moment.Found ? "As found" : "As left", Roles.Name));
+            made.Add(new Text(new(0, top - 12), input.Moment == Moment.Found ? Say.Of("profile.as-found-2") : Say.Of("profile.as-left-2"), Roles.Name));
             made.AddRange(panels[i].Shapes);
             foreach (var (s, port) in input.Stations.Select((s, port) => (s, port)))
                 made.Add(new Text(new(columns[port], bottom + 18), ShortName(s), Roles.Word, Anchor.Middle));
@@ -41,8 +42,8 @@ public static class PressureProfilePair
             shapes.Add(new Group(made.ToImmutable(), dx, Id: input.Moment == Moment.Found ? "found" : "left"));
         }
 
-        var said = string.Join(" ", both.Select(b => (b.Moment == Moment.Found ? "As found. " : "As left. ") + ProfileWords.Describe(b)));
-        return new Scene(id, Box.Between(-1, top - 24, right + 1, bottom + 22), "Pressure profile, small", said, shapes.ToImmutable());
+        var said = string.Join(" ", both.Select(b => (b.Moment == Moment.Found ? Say.Of("profile.as-found") : Say.Of("profile.as-left")) + ProfileWords.Describe(b)));
+        return new Scene(id, Box.Between(-1, top - 24, right + 1, bottom + 22), Say.Of("profile.pressure-profile-small"), said, shapes.ToImmutable());
     }
 
     private static string ShortName(ProfileStation s) => s.ShortName ?? s.Name;

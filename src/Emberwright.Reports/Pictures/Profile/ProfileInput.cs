@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Profile;
 
@@ -43,11 +44,11 @@ public sealed record ProfileStation(string Id, string Name, PressureBand Healthy
 /// <param name="StationId">The port it feels.</param>
 /// <param name="Pa">Where it switches, Pa.</param>
 /// <param name="Name">What it is, e.g. "vacuum switch".</param>
-/// <param name="Does">What it does there; the picture adds the pressure in its own unit.</param>
-public sealed record ProfileThreshold(string StationId, double Pa, string Name, string Does = "opens at")
+/// <param name="Does">What it does there, and the picture adds the pressure in its own unit; null says that it opens.</param>
+public sealed record ProfileThreshold(string StationId, double Pa, string Name, string? Does = null)
 {
     /// <summary>What it does and where, e.g. "opens at −10 Pa".</summary>
-    public string Text(PressureUnit unit) => $"{Does} {unit.Value(Pa)}";
+    public string Text(PressureUnit unit) => Does is { } does ? $"{does} {unit.Value(Pa)}" : Say.Of("profile.opens-at", unit.Value(Pa));
 }
 
 /// <summary>
@@ -84,7 +85,7 @@ public sealed record ProfileInput
     public PressureUnit SecondUnit { get; init; } = PressureUnit.InchOfWater;
 
     /// <summary>Key to the hollow bars.</summary>
-    public string LastCaption { get; init; } = "last visit, as left";
+    public string LastCaption { get; init; } = Say.Of("profile.last-visit-as-left");
 
     /// <summary>Key to the dashed line, e.g. "if ash passages are half blocked"; null when nothing is predicted.</summary>
     public string? PredictionCaption { get; init; }

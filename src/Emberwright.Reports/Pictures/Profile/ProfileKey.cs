@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Profile;
 
@@ -65,11 +66,11 @@ internal static class ProfileKey
     {
         var rows = new List<Row>();
         void Add(string words, params ImmutableArray<Shape> sign) => rows.Add(new(sign, [.. Words.Wrap(words, measure, Roles.Word)]));
-        var when = input.Moment == Moment.Found ? "as found" : "as left";
-        Add("healthy today", new Rect(new(1, -5, 16, 9), Roles.Band));
+        var when = input.Moment == Moment.Found ? Say.Of("common.as-found") : Say.Of("common.as-left");
+        Add(Say.Of("profile.healthy-today"), new Rect(new(1, -5, 16, 9), Roles.Band));
         if (input.Stations.Any(s => s.LastPa is not null)) Add(input.LastCaption, Marks.EarlierBar(new(9, 0), 9));
-        if (input.Stations.Any(s => s.ReadingPa is not null && !ProfileWords.IsOut(s))) Add(when + ", in", Marks.Dot(new(9, 0), 5.5, input.Moment == Moment.Left));
-        if (input.Stations.Any(ProfileWords.IsOut)) Add(when + ", out", Marks.Diamond(new(9, 0), 7));
+        if (input.Stations.Any(s => s.ReadingPa is not null && !ProfileWords.IsOut(s))) Add(when + Say.Of("profile.in"), Marks.Dot(new(9, 0), 5.5, input.Moment == Moment.Left));
+        if (input.Stations.Any(ProfileWords.IsOut)) Add(when + Say.Of("profile.out"), Marks.Diamond(new(9, 0), 7));
         if (input.PredictionCaption is { } caption && input.Stations.Any(s => s.PredictedPa is not null))
             Add(caption, new Line(new(0, 0), new(18, 0), Roles.Supposed));
         return rows;

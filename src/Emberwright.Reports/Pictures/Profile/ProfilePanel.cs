@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Profile;
 
@@ -111,7 +112,7 @@ internal sealed class ProfilePanel
         var top = _y(Math.Max(0, Math.Max(s.Healthy.HighPa, s.ReadingPa ?? 0))) - 24;
         var bottom = _y(Math.Min(0, Math.Min(s.Healthy.LowPa, s.ReadingPa ?? 0))) + 24;
         made.Add(new Rect(Box.Between(middle - reach, top, middle + reach, bottom), Roles.Hit));
-        var said = s.ReadingPa is { } p ? $"{s.Name} {_input.Unit.Value(p)}" : $"{s.Name}, not read";
+        var said = s.ReadingPa is { } p ? $"{s.Name} {_input.Unit.Value(p)}" : Say.Of("profile.not-read", s.Name);
         _shapes.Add(new Group([.. made], Id: s.Id, Tap: s.Id, Title: said));
     }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Profile;
 
@@ -16,30 +17,30 @@ internal static class ProfileWords
     {
         if (s.Verdict is { Length: > 0 } word) return word;
         var above = s.ReadingPa > s.Healthy.HighPa;
-        return s.Healthy.HighPa < -3 ? above ? "too weak" : "too strong" : above ? "high" : "low";
+        return s.Healthy.HighPa < -3 ? above ? Say.Of("common.too-weak") : Say.Of("common.too-strong") : above ? Say.Of("common.high") : Say.Of("common.low");
     }
 
     /// <summary>The whole picture in sentences.</summary>
     public static string Describe(ProfileInput input)
     {
         var unit = input.Unit;
-        var said = new StringBuilder("From room to outdoors.");
+        var said = new StringBuilder(Say.Of("profile.from-room-to-outdoors"));
         foreach (var s in input.Stations)
         {
             said.Append(' ').Append(s.Name[..1].ToUpperInvariant()).Append(s.Name[1..]).Append(' ');
-            said.Append(s.ReadingPa is { } p ? unit.Value(p) : "not read");
+            said.Append(s.ReadingPa is { } p ? unit.Value(p) : Say.Of("profile.not-read-2"));
             if (IsOut(s)) said.Append(", ").Append(Verdict(s));
-            said.Append($", healthy {unit.Number(s.Healthy.LowPa)} to {unit.Value(s.Healthy.HighPa)}");
+            said.Append(Say.Of("profile.healthy-to", unit.Number(s.Healthy.LowPa), unit.Value(s.Healthy.HighPa)));
             if (s.LastPa is { } last) said.Append($", {input.LastCaption} {unit.Value(last)}");
             if (s.PredictedPa is { } predicted && input.PredictionCaption is { } caption) said.Append($", {unit.Value(predicted)} {caption}");
             said.Append('.');
         }
 
-        foreach (var t in input.Thresholds) said.Append($" The {t.Name} {t.Text(unit)}.");
+        foreach (var t in input.Thresholds) said.Append(Say.Of("profile.the", t.Name, t.Text(unit)));
         if (Ledger.From(input) is { Odd: { } odd } ledger)
         {
             var entry = ledger.Entries[odd];
-            said.Append($" The change across {entry.Name} is {unit.Change(entry.Found!.Value)} {unit.Symbol} where {unit.Change(entry.Healthy)} is healthy.");
+            said.Append(Say.Of("profile.the-change-across-is-where-is-healthy", entry.Name, unit.Change(entry.Found!.Value), unit.Symbol, unit.Change(entry.Healthy)));
         }
 
         return said.ToString();

@@ -1,3 +1,5 @@
+using Emberwright.Reports.Wording;
+
 namespace Emberwright.Reports.Pictures.Wiring;
 
 /// <summary>
@@ -22,22 +24,22 @@ internal static class MeterBlock
         double outerY = top + 96, innerY = top + 56;
         DrawLead(shapes, (aIsUpper ? a : b).Y, OuterX, outerY, left);
         DrawLead(shapes, (aIsUpper ? b : a).Y, InnerX, innerY, left);
-        shapes.Add(new Text(new(30, top + 18), "This reading", WiringSigns.Strong));
+        shapes.Add(new Text(new(30, top + 18), Say.Of("circuit.this-reading"), WiringSigns.Strong));
         shapes.Add(new Text(new(30, innerY - 8), LeadWords(aIsUpper ? "B" : "A", aIsUpper ? b : a), WiringSigns.Words));
         shapes.Add(new Text(new(30, outerY - 8), LeadWords(aIsUpper ? "A" : "B", aIsUpper ? a : b), WiringSigns.Words));
-        if (meter.EitherWay) shapes.Add(new Text(new(30, outerY + 19), "either way round", WiringSigns.Words));
+        if (meter.EitherWay) shapes.Add(new Text(new(30, outerY + 19), Say.Of("circuit.either-way-round"), WiringSigns.Words));
 
         shapes.Add(new Rect(Box.Between(left, top, right, top + height), WiringSigns.Meter, 6));
         shapes.Add(new Rect(Box.Between(left + 13, top + 13, right - 13, top + 59), WiringSigns.Glass, 2));
         shapes.Add(new Text(new(left + 22, top + 46), meter.Value ?? "—", WiringSigns.Display));
         shapes.Add(new Text(new(right - 22, meter.Expect is null ? top + 44 : top + 33), meter.Setting, WiringSigns.Words, Anchor.End));
-        if (meter.Expect is not null) shapes.Add(new Text(new(right - 22, top + 50), $"expect {meter.Expect}", WiringSigns.Words, Anchor.End));
+        if (meter.Expect is not null) shapes.Add(new Text(new(right - 22, top + 50), Say.Of("circuit.expect", meter.Expect), WiringSigns.Words, Anchor.End));
         for (var i = 0; i < meaning.Count; i++)
             shapes.Add(new Text(new(left + 13, top + 82 + 18 * i), meaning[i], WiringSigns.Words));
         return Math.Max(top + height, outerY + 22);
     }
 
-    private static string LeadWords(string lead, WiringRow row) => $"lead {lead} on {((WiringPoint)row.Item).Number}";
+    private static string LeadWords(string lead, WiringRow row) => Say.Of("circuit.lead-on", lead, ((WiringPoint)row.Item).Number);
 
     private static void DrawLead(List<Shape> shapes, double pointY, double lane, double meterY, double meterX)
     {

@@ -1,3 +1,5 @@
+using Emberwright.Reports.Wording;
+
 namespace Emberwright.Reports.Pictures.Wiring;
 
 /// <summary>
@@ -59,8 +61,8 @@ internal sealed class VoltProfile(WiringInput input, double zeroX, double fullX)
             shapes.Add(new Line(new(left - 2.5, y), new(right + 2.5, y), WiringSigns.Cliff));
             var value = $"{WiringWords.Volts(Math.Abs(a - b))} {input.Unit}";
             var end = right - 6;
-            shapes.Add(new Text(new(end, y - 7), "\u00A0across", WiringSigns.Words, Anchor.End));
-            shapes.Add(new Text(new(end - WiringSigns.Words.Width("\u00A0across"), y - 7), value, WiringSigns.Strong, Anchor.End));
+            shapes.Add(new Text(new(end, y - 7), Say.Of("circuit.across"), WiringSigns.Words, Anchor.End));
+            shapes.Add(new Text(new(end - WiringSigns.Words.Width(Say.Of("circuit.across")), y - 7), value, WiringSigns.Strong, Anchor.End));
         }
         else
         {

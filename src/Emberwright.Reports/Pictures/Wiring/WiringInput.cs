@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Wiring;
 
@@ -106,16 +107,16 @@ public sealed record WiringInput
     public string Unit { get; init; } = "V";
 
     /// <summary>Words above the volts, e.g. "volts to neutral, point 5".</summary>
-    public string VoltsTo { get; init; } = "volts to neutral";
+    public string VoltsTo { get; init; } = Say.Of("circuit.volts-to-neutral");
 
     /// <summary>True while any point is live. With the plug out the caution goes and ohms appear.</summary>
     public required bool Live { get; init; }
 
     /// <summary>First line of the caution.</summary>
-    public string Caution { get; init; } = "Live: mains on the double line";
+    public string Caution { get; init; } = Say.Of("circuit.live-mains-on-the-double-line");
 
     /// <summary>Second line of the caution.</summary>
-    public string CautionDetail { get; init; } = "One hand, rings off. Ohms only with the plug out.";
+    public string CautionDetail { get; init; } = Say.Of("circuit.one-hand-rings-off-ohms-only-with");
 
     /// <summary>How far a reading may be from what is expected, V; null takes a tenth of the supply.</summary>
     public double? ToleranceV { get; init; }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Wiring;
 
@@ -125,7 +126,7 @@ public static class WiringPicture
             made.Add(new Circle(new(WireX, row.Y), PointReach, WiringSigns.Point));
             made.Add(new Text(new(WireX, row.Y + 5), point.Number, WiringSigns.Number, Anchor.Middle));
             DrawLevel(made, input, point, row.Y + 5);
-            title = $"Test point {point.Number}";
+            title = Say.Of("circuit.test-point", point.Number);
         }
         else
         {
@@ -134,9 +135,9 @@ public static class WiringPicture
             var y = row.TextTop;
             if (part.IsWronglyOpen)
             {
-                var width = WiringSigns.Reverse.Width("Open here") + 16;
+                var width = WiringSigns.Reverse.Width(Say.Of("circuit.open-here")) + 16;
                 made.Add(new Rect(new(TextX, y, width, 23), Roles.Tag, 2));
-                made.Add(new Text(new(TextX + 8, y + 17), "Open here", WiringSigns.Reverse));
+                made.Add(new Text(new(TextX + 8, y + 17), Say.Of("circuit.open-here"), WiringSigns.Reverse));
                 y += 26;
             }
 
@@ -160,31 +161,31 @@ public static class WiringPicture
     private static void DrawExpectRead(List<Shape> made, string? expect, string? read, bool isOut, double y, string? note)
     {
         var x = TextX;
-        void Say(string words, Lettering lettering)
+        void Put(string words, Lettering lettering)
         {
             made.Add(new Text(new(x, y), words, lettering));
             x += lettering.Width(words);
         }
 
-        if (expect is not null) Say("expect " + expect, WiringSigns.Words);
+        if (expect is not null) Put(Say.Of("circuit.expect-2") + expect, WiringSigns.Words);
         if (read is not null)
         {
-            Say(expect is null ? "read\u00A0" : "\u00A0· read\u00A0", WiringSigns.Words);
+            Put(expect is null ? Say.Of("circuit.read-2") : Say.Of("circuit.read"), WiringSigns.Words);
             if (isOut)
             {
                 var width = WiringSigns.Reverse.Width(read);
                 made.Add(new Rect(new(x + 1, y - 15, width + 10, 20), Roles.Tag, 2));
                 x += 6;
-                Say(read, WiringSigns.Reverse);
+                Put(read, WiringSigns.Reverse);
                 x += 6;
             }
             else
             {
-                Say(read, WiringSigns.Strong);
+                Put(read, WiringSigns.Strong);
             }
         }
 
-        if (note is { Length: > 0 }) Say((expect ?? read) is null ? note : "\u00A0· " + note, WiringSigns.Words);
+        if (note is { Length: > 0 }) Put((expect ?? read) is null ? note : "\u00A0· " + note, WiringSigns.Words);
     }
 }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Emberwright.Reports.Wording;
 
 namespace Emberwright.Reports.Pictures.Wiring;
 
@@ -15,39 +16,39 @@ internal static class WiringWords
     /// <summary>The whole picture in sentences.</summary>
     public static string Describe(WiringInput input)
     {
-        var said = new StringBuilder("In series: ");
+        var said = new StringBuilder(Say.Of("circuit.in-series"));
         said.AppendJoin("; ", input.Chain.Select(item => item switch
         {
-            WiringPoint p => $"point {p.Number}" + (p.Note is null ? "" : $", {p.Note}") + Level(input, p),
+            WiringPoint p => Say.Of("circuit.point", p.Number) + (p.Note is null ? "" : $", {p.Note}") + Level(input, p),
             WiringPart p => p.Name + State(p) + (input.Live ? "" : Ohms(p)),
             _ => item.Id,
         })).Append('.');
         if (input.Meter is { } m)
         {
             string Number(string id) => input.Chain.OfType<WiringPoint>().First(p => p.Id == id).Number;
-            said.Append($" Meter on {m.Setting}, lead A on {Number(m.LeadA)}, lead B on {Number(m.LeadB)}");
-            if (m.Value is not null) said.Append($", shows {m.Value}");
-            if (m.Expect is not null) said.Append($", expect {m.Expect}");
+            said.Append(Say.Of("circuit.meter-on-lead-a-on-lead-b", m.Setting, Number(m.LeadA), Number(m.LeadB)));
+            if (m.Value is not null) said.Append(Say.Of("circuit.shows", m.Value));
+            if (m.Expect is not null) said.Append(Say.Of("circuit.expect-3", m.Expect));
             said.Append($". {m.Meaning}");
         }
 
-        return said.Append(input.Live ? $" {input.Caution}. {input.CautionDetail}" : " Plug out.").ToString();
+        return said.Append(input.Live ? $" {input.Caution}. {input.CautionDetail}" : Say.Of("circuit.plug-out")).ToString();
     }
 
     private static string Level(WiringInput input, WiringPoint p)
     {
         if (!input.Live) return "";
-        var said = p.ExpectV is { } e ? $", expect {Volts(e)} {input.Unit}" : "";
-        return said + (p.ReadV is { } r ? $", read {Volts(r)} {input.Unit}" + (IsOut(input, p) ? ", not as expected" : "") : "");
+        var said = p.ExpectV is { } e ? Say.Of("circuit.expect-4", Volts(e), input.Unit) : "";
+        return said + (p.ReadV is { } r ? Say.Of("circuit.read-4", Volts(r), input.Unit) + (IsOut(input, p) ? Say.Of("circuit.not-as-expected") : "") : "");
     }
 
     private static string State(WiringPart p) => p.State switch
     {
         PartState.Closed => "",
-        PartState.Open => p.AsItShould ? ", open as it should be now" : ", open here",
-        PartState.Unknown => ", state not known",
+        PartState.Open => p.AsItShould ? Say.Of("circuit.open-as-it-should-be-now") : Say.Of("circuit.open-here-2"),
+        PartState.Unknown => Say.Of("circuit.state-not-known"),
     } + (p.Detail is null ? "" : $", {p.Detail}");
 
     private static string Ohms(WiringPart p) =>
-        (p.ExpectOhms is null ? "" : $", expect {p.ExpectOhms}") + (p.ReadOhms is null ? "" : $", read {p.ReadOhms}") + (p.OhmsOut ? ", not as expected" : "");
+        (p.ExpectOhms is null ? "" : Say.Of("circuit.expect-3", p.ExpectOhms)) + (p.ReadOhms is null ? "" : Say.Of("circuit.read-3", p.ReadOhms)) + (p.OhmsOut ? Say.Of("circuit.not-as-expected") : "");
 }
