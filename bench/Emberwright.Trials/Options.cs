@@ -14,18 +14,20 @@ namespace Emberwright.Trials;
 /// <param name="Out">Folder of table and picture.</param>
 /// <param name="TableOnly">True writes table and picture from the rows there are.</param>
 /// <param name="Draws">Draws of each explanation in importance sampling.</param>
-internal sealed record Options(int Stoves, IReadOnlyList<Pattern> Patterns, int Seed, int Part, int Of, string Rows, string Out, bool TableOnly, int Draws = 100_000)
+/// <param name="Only">Name of the one policy that visits; null sends all.</param>
+internal sealed record Options(int Stoves, IReadOnlyList<Pattern> Patterns, int Seed, int Part, int Of, string Rows, string Out, bool TableOnly, int Draws = 100_000, string? Only = null)
 {
     /// <summary>How it is called.</summary>
     public const string Usage = """
-        calibration | visits | worst | sampling
-          --stoves N       hidden stoves per pattern (2000)
+        calibration | visits | visit | worst | sampling
+          --stoves N       hidden stoves per pattern (2000); of visit, the number of the one stove
           --pattern ID     a pattern's id, or all (all)
           --seed N         seed of the trial (1)
           --shard I/N      do only part I of N (1/1); run N processes with the same folder
           --rows DIR       where rows are kept; a run goes on where it stood (bench/results/rows)
           --out DIR        where table and picture are written (bench/results)
           --draws N        draws of each explanation in importance sampling (100000)
+          --only POLICY    only one policy visits; its rows make no table
           --table          only write table and picture from the rows there are
         """;
 
@@ -46,12 +48,13 @@ internal sealed record Options(int Stoves, IReadOnlyList<Pattern> Patterns, int 
             var value = args[++k];
             options = args[k - 1] switch
             {
-                "--stoves" => options with { Stoves = Number(args[k - 1], value, 1, 1_000_000) },
+                "--stoves" => options with { Stoves = Number(args[k - 1], value, 0, 1_000_000) },
                 "--pattern" => options with { Patterns = value == "all" ? PatternLibrary.All : [PatternLibrary.All.FirstOrDefault(p => p.Id == value) ?? throw new InputException("--pattern", $"'{value}' names none", $"Give all or one of {string.Join(", ", PatternLibrary.All.Select(p => p.Id))}.")] },
                 "--seed" => options with { Seed = Number(args[k - 1], value, 0, int.MaxValue) },
                 "--draws" => options with { Draws = Number(args[k - 1], value, 100, 10_000_000) },
                 "--shard" => Sharded(options, value),
                 "--rows" => options with { Rows = value },
+                "--only" => options with { Only = value },
                 "--out" => options with { Out = value },
                 _ => throw new InputException(args[k - 1], "is not known", Usage),
             };

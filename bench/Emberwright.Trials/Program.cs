@@ -11,6 +11,7 @@ try
         ["calibration", .. var rest] => CalibrationCommand.Run(Options.Read(rest)),
         ["visits", .. var rest] => VisitCommand.Run(Options.Read(rest)),
         ["sampling", .. var rest] => SamplingCommand.Run(Options.Read(rest)),
+        ["visit", .. var rest] => VisitLook.Run(Options.Read(rest)),
         ["worst", .. var rest] => CalibrationCommand.Worst(Options.Read(rest)),
         _ => throw new InputException("command", args.Length == 0 ? "none was given" : $"'{args[0]}' is not known", Options.Usage),
     };

@@ -16,16 +16,18 @@ public sealed class Posterior : IPredictive
     private const double LeastBranch = 0.02;
 
     private readonly CaseFile _file;
+    private readonly ModeLibrary _library;
     private readonly Predictor _predictor;
     private readonly Catalogue _catalogue;
     private readonly Dictionary<string, SignTable> _tables = new(StringComparer.Ordinal);
+    private readonly Dictionary<(Candidate, string), double> _serviceCures = [];
     private IReadOnlyList<Scenario>? _branches;
     private IReadOnlyList<Explanation>? _explanations;
 
     internal Posterior(CaseFile file, ModeLibrary library, Catalogue catalogue, IReadOnlyList<Candidate> candidates)
     {
         _file = file;
-        _catalogue = catalogue;
+        (_library, _catalogue) = (library, catalogue);
         _predictor = new Predictor(file, library);
         Candidates = candidates;
         Scenarios = Scenario.Split(file, candidates, LeastComponent, Most);
@@ -62,6 +64,15 @@ public sealed class Posterior : IPredictive
     {
         var table = TableOf(sign);
         for (var o = 0; o < outcomes.Length; o++) outcomes[o] = _predictor.Probability(Branches[explanation], table, o);
+    }
+
+    /// <inheritdoc />
+    public double ServiceCures(int explanation, string complaint)
+    {
+        if (_serviceCures.TryGetValue((Branches[explanation].Candidate, complaint), out var known)) return known;
+        known = MildFouling.Cures(_file.Stove, complaint, _catalogue, _library.Full(Branches[explanation].Candidate), _file.Plan.Now);
+        _serviceCures.Add((Branches[explanation].Candidate, complaint), known);
+        return known;
     }
 
     /// <summary>Mean and variance of one reading now, instrument included; NaN when it cannot be predicted.</summary>

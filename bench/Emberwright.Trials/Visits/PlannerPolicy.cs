@@ -37,7 +37,7 @@ internal static class PlannerPolicy
             for (var step = 0; step < Most; step++)
             {
                 var (beliefs, posterior) = Believe();
-                var next = _planner.Next(posterior, new Situation(visit.Evidence, beliefs.Stops, OnSite: true, visit.MadeSafe));
+                var next = _planner.Next(posterior, new Situation([.. visit.Evidence], beliefs.Stops, OnSite: true, visit.MadeSafe));
                 Trace?.Invoke(beliefs, next);
                 if (beliefs.Stops.Count == 0 && next.Best is null) return End(beliefs, false);
                 var choice = new[] { next.Best }.Concat(next.Alternatives).OfType<RecommendedCheck>()

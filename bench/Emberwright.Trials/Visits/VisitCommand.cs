@@ -13,6 +13,7 @@ internal static class VisitCommand
     {
         var failed = options.TableOnly ? 0 : Work(options);
         var rows = Read(options);
+        if (options.Only is not null) return failed > 0 ? 1 : 0;
         Directory.CreateDirectory(options.Out);
         File.WriteAllText(Path.Combine(options.Out, "visits.md"), VisitTable.Of(rows));
         File.WriteAllText(Path.Combine(options.Out, "visits.svg"), VisitPicture.Of(rows));
@@ -31,7 +32,7 @@ internal static class VisitCommand
         var watch = Stopwatch.StartNew();
         return shard.Run(
             k => done.Contains((work[k].pattern.Id, work[k].index)),
-            [.. work.Select<(Pattern pattern, int index), Func<VisitRow>>(w => () => VisitTrial.Run(w.pattern, options.Seed, w.index))],
+            [.. work.Select<(Pattern pattern, int index), Func<VisitRow>>(w => () => VisitTrial.Run(w.pattern, options.Seed, w.index, options.Only))],
             count =>
             {
                 if (count % 10 == 0) Console.Error.WriteLine($"{count} stoves, {watch.Elapsed.TotalSeconds / count:0.00} s each");

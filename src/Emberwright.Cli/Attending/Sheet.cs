@@ -42,7 +42,7 @@ internal static class Sheet
 
         if (id == Emergency) return findings.Situation.Sees(Emergency) ? [] : [new SignItem(catalogue.Sign(Emergency)!, Told: true)];
         if (catalogue.Check(id) is not { } check) return catalogue.Action(id) is { } action ? [new DeedItem(action.Id, action.Name)] : [];
-        var open = findings.Situation.Untold(check);
+        var open = findings.Situation.Untold(check, catalogue);
         return
         [
             .. open.Signs.Select(s => new SignItem(catalogue.Sign(s)!, check.Kind == CheckKind.Ask)),

@@ -9,6 +9,9 @@ public static class ActionList
     /// <summary>Id of the four-area service.</summary>
     public const string FullService = "full-service";
 
+    /// <summary>Whoever breaks a bridge in the hopper fills it up as well.</summary>
+    private const string Bridge = "hopper-bridging";
+
     /// <summary>Mean restriction left by a proper cleaning (from memory, no source).</summary>
     public const double AsLeft = 0.07;
 
@@ -110,7 +113,7 @@ public static class ActionList
     private static WorkAction Cure(Fault fault) =>
         new($"cure-{fault.Id}", fault.Remedy.Words, fault.Remedy.Kind, fault.Remedy.Minutes, fault.Remedy.PartCost,
             [.. Redrawn(fault)],
-            [fault.Id], fault.Remedy.Cautions, fault.Patterns);
+            fault.Id == Bridge ? [fault.Id, "hopper-empty"] : [fault.Id], fault.Remedy.Cautions, fault.Patterns);
 
     private static Redraw Anew(Parameter parameter) => new(parameter, parameter switch
     {

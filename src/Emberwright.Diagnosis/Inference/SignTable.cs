@@ -16,7 +16,7 @@ namespace Emberwright.Diagnosis.Inference;
 internal sealed class SignTable
 {
     private const double Lapse = 0.02;
-    private const double SoundComplainsOfNothing = 0.85;
+    internal const double SoundComplainsOfNothing = 0.85;
     private const double Least = 1e-3;
 
     private readonly double[] _usual;

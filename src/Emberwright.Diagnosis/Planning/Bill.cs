@@ -32,7 +32,7 @@ internal static class Bill
         (check.Needs.HasFlag(CheckNeeds.PanelsOff) ? Opening : 0) + (check.Needs.HasFlag(CheckNeeds.Burning) ? Fire : 0);
 
     /// <summary>Minutes of a check without its preparations.</summary>
-    public static double Minutes(Check check) => check.Minutes + TurningMinutes + (check.Needs.HasFlag(CheckNeeds.Unplugged) ? UnplugMinutes : 0);
+    public static double Minutes(Check check) => check.Minutes + (check.Kind == CheckKind.Ask ? 0 : TurningMinutes) + (check.Needs.HasFlag(CheckNeeds.Unplugged) ? UnplugMinutes : 0);
 
     /// <summary>Minutes of a check with what is still to be prepared.</summary>
     public static double Minutes(Check check, int prepared)

@@ -23,6 +23,11 @@ public interface IPredictive
     /// <param name="sign">Id of the sign.</param>
     /// <param name="outcomes">Receives one probability per outcome of the sign.</param>
     void Predict(int explanation, string sign, Span<double> outcomes);
+
+    /// <summary>Probability, 0…1, that a service cures a complaint for which an explanation's faults do not account: dirt short of every limit.</summary>
+    /// <param name="explanation">Index of the explanation.</param>
+    /// <param name="complaint">Outcome of the complaint's sign.</param>
+    double ServiceCures(int explanation, string complaint);
 }
 
 /// <summary>One way in which everything known could have come about: the faults that are still there.</summary>

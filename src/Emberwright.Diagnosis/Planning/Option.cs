@@ -51,7 +51,6 @@ internal sealed record Option(
     /// <summary>True when its total looks two steps ahead.</summary>
     public bool IsDeep { get; init; }
 
-    /// <summary>What it saves of the expected total, before its own price.</summary>
-    /// <param name="standing">Expected total when nothing more is asked.</param>
-    public double Worth(double standing) => standing - (Total - Cost);
+    /// <summary>True for a new part that is less likely than not to be the cure: tried only when there is nothing else left.</summary>
+    public bool IsLastResort { get; init; }
 }

@@ -20,8 +20,14 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
 
     private const double Running = 0.03;
 
-    /// <summary>Saving, beside its own price, below which a check tells nothing worth a recommendation.</summary>
-    private const double LeastWorth = 0.25;
+    /// <summary>
+    /// What a look must save beyond its own price. V counts on every later finding being right, so what a look promises is
+    /// rather too much, and the best of a hundred promises more so: a look that just pays for itself does not (from memory, no source).
+    /// </summary>
+    private const double Margin = 1;
+
+    /// <summary>Probability of what can hurt people from which on a stove that runs is looked into further.</summary>
+    private const double Dangerous = 0.1;
 
     /// <summary>Between a look and a deed that come out nearly alike, the deed: V does not see that looking goes on.</summary>
     private const double ActingIsWorth = 0.93;
@@ -62,11 +68,14 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
 
     private NextCheck Arrange(Board board, IReadOnlyList<Option> all, Situation situation, int alternatives)
     {
-        var options = all.Where(o => o.Worth(board.Standing) > LeastWorth || o.LikelyCures).DefaultIfEmpty(all.MinBy(o => o.Total)).OfType<Option>()
-            .OrderBy(o => !o.IsDeep).ThenBy(Weighed).ThenBy(o => o.Id, StringComparer.Ordinal).ToList();
+        List<string> order = [.. board.Order];
+        var first = order.FirstOrDefault(id => all.Any(o => o.Id == id && !o.IsLastResort));
+        bool Pays(Option o) => board.Standing - o.Total > Margin;
+        var options = all.Where(o => o.LikelyCures || o.Id == first || Pays(o) || o.IsLastResort && order.Contains(o.Id))
+            .OrderBy(o => o.IsLastResort).ThenBy(o => !o.IsDeep).ThenBy(Weighed).ThenBy(o => o.Id, StringComparer.Ordinal).ToList();
         if (options.FindIndex(o => board.Proof is { } id ? o.Id == id : o.Action is not null && o.Action == board.Cure) is var at and > 1) Offer(options, at);
         if (situation.Stops.Count > 0) return new NextCheck(Stopped(situation.Stops[0]), [.. WithoutFire(options, situation).Take(alternatives).Select(o => Recommend(o, board, situation))]);
-        if (options.Count == 0 || board.Open < Running && situation.Epoch > 0) return new NextCheck(null, []);
+        if (options.Count == 0 || board.Open < Running && situation.Epoch > 0 || situation.Runs && board.Hazard < Dangerous) return new NextCheck(null, []);
         var best = (situation.HasJustActed || situation.IsUnproved && !options[0].LikelyCures) && all.FirstOrDefault(o => o.Id == Rules.TestRun) is { } run ? run
             : all.Where(o => o.Check is { } c && Rules.LooksForAwaitedCause(c, board, situation)).MinBy(Weighed) is { } why ? why
             : options[0];

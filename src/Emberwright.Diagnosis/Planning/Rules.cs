@@ -35,11 +35,12 @@ internal static class Rules
     /// <summary>True when a check may be offered now.</summary>
     public static bool Allow(Check check, Catalogue catalogue, Situation now)
     {
-        if (check.Action is { } action ? now.HasDone(action) : now.Knows(check)) return false;
+        if (check.Kind == CheckKind.Clean && now.HasDone(ActionList.FullService)) return false;
+        if (check.Action is { } action ? now.HasDone(action) : now.Knows(check, catalogue)) return false;
         if (!now.OnSite) return check.Needs == CheckNeeds.None;
         if (check.Id == TestRun && now.Epoch == 0) return false;
         if (check.Kind == CheckKind.Ask && check.Signs.All(s => catalogue.Checks.Any(c => c.Kind == CheckKind.Look && c.Signs.Contains(s)))) return false;
-        if (check.Kind == CheckKind.Look && check.Signs.Count > 2 && 2 * check.Signs.Count(now.Sees) > check.Signs.Count) return false;
+        if (check.Kind == CheckKind.Look && check.Signs.Count > 2 && 2 * check.Signs.Count(s => now.Sees(s, catalogue)) > check.Signs.Count) return false;
         if (check.Needs.HasFlag(CheckNeeds.Burning) && !now.CanBurn) return false;
         return Precautions.All(p => !p.Deeds.Contains(check.Id) || p.IsMet(now));
     }
@@ -49,10 +50,12 @@ internal static class Rules
     {
         if (!now.OnSite) return false;
         if (Precautions.Any(p => p.Deeds.Contains(ActionList.CureOf(fault.Id)) && !p.IsMet(now))) return false;
-        if (fault.ProvedBy.Any(id => catalogue.Check(id) is { } check && now.HasDone(check))) return true;
-        if (fault.Remedy.Kind == RemedyKind.Replace) return false;
         var telling = Confirmation.Telling(fault, catalogue);
-        return telling.Count == 0 && fault.ProvedBy.Count == 0 || telling.Any(now.Sees);
+        // Done once it is not done again, unless what shows the fault has been seen anew since.
+        if (now.HasDone(ActionList.CureOf(fault.Id)) && !telling.Any(s => now.Sees(s, catalogue)) && !fault.ProvedBy.Any(id => catalogue.Check(id) is { } check && now.HasDone(check, catalogue))) return false;
+        if (fault.ProvedBy.Any(id => catalogue.Check(id) is { } check && now.HasDone(check, catalogue))) return true;
+        if (fault.Remedy.Kind == RemedyKind.Replace) return false;
+        return telling.Count == 0 && fault.ProvedBy.Count == 0 || telling.Any(s => now.Sees(s, catalogue));
     }
 
     /// <summary>True when a check looks for the cause of something that probably acted (a limit, a fuse) and whose cause nobody has looked for yet.</summary>

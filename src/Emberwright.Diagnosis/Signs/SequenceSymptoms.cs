@@ -21,7 +21,7 @@ internal static class SequenceSymptoms
     private const string Code = "code";
     private const string NoCode = "none";
     private const double Least = 0.05;
-    private const double AsItWas = 0.85;
+    internal const double AsItWas = 0.85;
     private const double AsStated = 0.14;
     private const double Negligible = 1e-3;
     private const double CallsAnyway = 0.05;

@@ -47,5 +47,7 @@ internal sealed class PlainPredictive : IPredictive
         }
     }
 
+    public double ServiceCures(int explanation, string complaint) => 0.5;
+
     private IEnumerable<Fault> Faults(int explanation) => Explanations[explanation].Faults.Select(id => _catalogue.Fault(id)!);
 }

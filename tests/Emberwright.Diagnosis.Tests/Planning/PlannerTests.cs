@@ -119,14 +119,14 @@ public class PlannerTests
     [Fact] // 1 + .8·4 + .5·10, remedies free; the order is found from the steps given in any order.
     public void The_fixed_order_of_three_faults_costs_9_2()
     {
-        var plan = new RepairPlan([0b001, 0b010, 0b100], [false, false, false], [0, 0, 0], [new(10, 0b001), new(4, 0b010), new(1, 0b100)], 0);
+        var plan = new RepairPlan([0b001, 0b010, 0b100], [0, 0, 0], [0, 0, 0], [new(10, 0b001), new(4, 0b010), new(1, 0b100)], 0);
         Assert.Equal(9.2, plan.ExpectedCost([.5, .3, .2], 0, []), 1e-12);
     }
 
     [Fact] // remedies 50, 20, 30 are spent only on what is there: 9.2 + .5·50 + .3·20 + .2·30
     public void Remedies_are_paid_only_for_what_is_there()
     {
-        var plan = new RepairPlan([0b001, 0b010, 0b100], [false, false, false], [50, 20, 30], [new(10, 0b001), new(4, 0b010), new(1, 0b100)], 0);
+        var plan = new RepairPlan([0b001, 0b010, 0b100], [0, 0, 0], [50, 20, 30], [new(10, 0b001), new(4, 0b010), new(1, 0b100)], 0);
         Assert.Equal(46.2, plan.ExpectedCost([.5, .3, .2], 0, []), 1e-12);
     }
 }

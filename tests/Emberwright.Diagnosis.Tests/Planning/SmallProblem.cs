@@ -19,7 +19,7 @@ internal sealed class SmallProblem : IBoard
     {
         (_probabilities, _attempts, _questions) = (probabilities, attempts, questions);
         _plan = new RepairPlan(
-            [.. probabilities.Select((_, f) => 1UL << f)], new bool[probabilities.Length], new double[probabilities.Length],
+            [.. probabilities.Select((_, f) => 1UL << f)], new double[probabilities.Length], new double[probabilities.Length],
             [.. attempts.Select(a => new RepairStep(a.Cost, a.Cures))], 0);
     }
 
