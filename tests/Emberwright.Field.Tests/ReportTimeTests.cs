@@ -74,10 +74,10 @@ public sealed class ReportTimeTests(Chromium chromium)
             const canvas = new OffscreenCanvas(1600, 1200), context = canvas.getContext('2d');
             let state = seed * 7919 + 1;
             const chance = () => (state = (state * 1103515245 + 12345) % 2147483648) / 2147483648;
-            for (let y = 0; y < 1200; y += 16) for (let x = 0; x < 1600; x += 16) {
-                const light = 60 + 130 * chance();
+            for (let y = 0; y < 1200; y += 4) for (let x = 0; x < 1600; x += 4) {
+                const light = 90 + 60 * chance();
                 context.fillStyle = `rgb(${light} ${light * 0.8} ${light * 0.6})`;
-                context.fillRect(x, y, 16, 16);
+                context.fillRect(x, y, 4, 4);
             }
             const bytes = new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 })).arrayBuffer());
             return btoa(bytes.reduce((text, byte) => text + String.fromCharCode(byte), ''));

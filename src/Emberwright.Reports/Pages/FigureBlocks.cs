@@ -11,19 +11,21 @@ internal static class FigureBlocks
     public static List<Strip> Areas(ReportInput input, double half, FigureType type)
     {
         if (input.Areas.IsEmpty) return [];
-        double limitX = half * 0.375, foundX = half * 0.39, leftX = half * 0.71;
+        // Before any work there is nothing left to compare with, and the columns have room.
+        var worked = input.Areas.Any(a => a.After is not null);
+        double limitX = half * (worked ? 0.365 : 0.53), foundX = half * (worked ? 0.39 : 0.58), leftX = half * 0.71;
         List<Strip> strips =
         [
             type.Heading(Say.Of("figures.how-blocked-with-nine-chances-in-ten"), half),
-            new(type.Row(1), [new Text(new(limitX, type.Baseline), Say.Of("figures.limit"), type.Fine, Anchor.End), new Text(new(foundX, type.Baseline), Say.Of("figures.as-found"), type.Fine), new Text(new(leftX, type.Baseline), Say.Of("figures.as-left"), type.Fine)], true),
+            new(type.Row(1), [new Text(new(limitX, type.Baseline), Say.Of("figures.limit"), type.Fine, Anchor.End), new Text(new(foundX, type.Baseline), Say.Of("figures.as-found"), type.Fine), .. worked ? [new Text(new(leftX, type.Baseline), Say.Of("figures.as-left"), type.Fine)] : Array.Empty<Shape>()], true),
         ];
         foreach (var area in input.Areas)
         {
-            var lines = Words.Wrap(area.Name, limitX - 20, type.Text);
+            var lines = Words.Wrap(area.Name, limitX - 19, type.Text);
             var shapes = Ruled(half, lines, type.Text, type);
             if (area.Limit is { } limit) shapes.Add(new Text(new(limitX, type.Baseline), Percent(limit), type.Fine, Anchor.End));
             Restricted(shapes, foundX, area.Before, RestrictionPicture.IsPast(area), type);
-            Restricted(shapes, leftX, area.After, false, type);
+            if (worked) Restricted(shapes, leftX, area.After, false, type);
             strips.Add(new(type.Row(lines.Count), shapes.ToImmutable()));
         }
 
