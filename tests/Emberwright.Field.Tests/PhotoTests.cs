@@ -43,7 +43,7 @@ public sealed class PhotoTests(Chromium chromium, Site site)
             () => new Promise(resolve => {
                 indexedDB.open('emberwright').onsuccess = opened => {
                     opened.target.result.transaction('pictures').objectStore('pictures').getAll().onsuccess = async all => {
-                        const bytes = new Uint8Array(await all.target.result[0].bytes.arrayBuffer());
+                        const bytes = new Uint8Array(await all.target.result.find(kept => kept.type === 'image/jpeg').bytes.arrayBuffer());
                         resolve(btoa(bytes.reduce((text, byte) => text + String.fromCharCode(byte), '')));
                     };
                 };
