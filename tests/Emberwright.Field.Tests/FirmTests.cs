@@ -30,6 +30,11 @@ public sealed class FirmTests(Chromium chromium, Site site)
         await page.GetByLabel("Clearances: between what; measured; required").FillAsync("side to panelling; 2 in; 3 in");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
         await Expect(page.GetByText("Too close")).ToBeVisibleAsync();
+        await page.GetByLabel("Keep a file with this stove").SetInputFilesAsync(new FilePayload { Name = "permit.txt", MimeType = "text/plain", Buffer = "B-117"u8.ToArray() });
+        await page.ReloadAsync();
+        var permit = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "Open permit.txt" }).ClickAsync());
+        Assert.Equal("B-117", await File.ReadAllTextAsync(await permit.PathAsync(), TestContext.Current.CancellationToken));
+        await Expect(page.GetByText("Too close")).ToBeVisibleAsync();
         phone.HadNoTrouble();
     }
 
