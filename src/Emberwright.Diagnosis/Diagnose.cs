@@ -14,12 +14,15 @@ public static class Diagnose
     public static Beliefs Run(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
         Infer(stove, evidence, catalogue).Beliefs!;
 
-    /// <summary>The same, with the posterior from which the planner predicts.</summary>
+    /// <summary>
+    /// The same, with the posterior from which the planner predicts. Areas, bands, explanations and alike sets are worked out when
+    /// they are first looked at.
+    /// </summary>
     /// <param name="stove">The stove, its site and history.</param>
     /// <param name="evidence">Readings, signs and actions.</param>
     /// <param name="catalogue">Faults, signs, checks and actions of its pattern.</param>
     public static Progress Infer(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
-        Steps(stove, evidence, catalogue).Last();
+        Prepare(stove, evidence, catalogue).Whole();
 
     /// <summary>
     /// The same in slices of at most a few solves of the virtual stove, so that a screen can be drawn between them. The
@@ -31,20 +34,16 @@ public static class Diagnose
     /// <exception cref="Stove.InputException">A number of site or card makes no sense.</exception>
     /// <exception cref="ArgumentException">The catalogue is of another pattern, or an action does not begin an epoch.</exception>
     public static IEnumerable<Progress> Steps(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
-        Prepare(stove, evidence, catalogue, brief: false).Steps();
+        Prepare(stove, evidence, catalogue).Steps();
 
-    /// <summary>The same conclusion without bands, explanations and alike sets, for trials by the thousand.</summary>
-    internal static Progress Brief(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
-        Prepare(stove, evidence, catalogue, brief: true).Steps().Last();
-
-    private static Run Prepare(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue, bool brief)
+    private static Run Prepare(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
     {
         ArgumentNullException.ThrowIfNull(stove);
         ArgumentNullException.ThrowIfNull(evidence);
         ArgumentNullException.ThrowIfNull(catalogue);
         if (catalogue.PatternId != stove.Pattern.Id)
             throw new ArgumentException($"The catalogue is of pattern '{catalogue.PatternId}', the stove of '{stove.Pattern.Id}'; take Catalogue.For(stove.Pattern.Id).", nameof(catalogue));
-        return new Run(stove, new VirtualStoveModel(new VirtualStove(stove.Pattern, stove.Card, stove.Site)), SensorReadings.Judged(evidence, stove), catalogue, brief);
+        return new Run(stove, new VirtualStoveModel(new VirtualStove(stove.Pattern, stove.Card, stove.Site)), SensorReadings.Judged(evidence, stove), catalogue);
     }
 }
 
@@ -53,7 +52,7 @@ public enum DiagnosisStage
 {
     /// <summary>No fault, single faults, and the unlisted cause.</summary>
     Singles,
-    /// <summary>Two faults at once.</summary>
+    /// <summary>Two faults at once, and three where the evidence calls for them.</summary>
     Pairs,
     /// <summary>Readings that may be wrong.</summary>
     Doubts,

@@ -24,7 +24,7 @@ internal static class CalibrationTrial
     private static Statement Say(HiddenStove stove, Rung rung, IReadOnlyList<Evidence> evidence)
     {
         var watch = Stopwatch.StartNew();
-        var beliefs = Diagnose.Brief(stove.Case, evidence, stove.Catalogue).Beliefs!;
+        var beliefs = Diagnose.Infer(stove.Case, evidence, stove.Catalogue).Beliefs!;
         var took = watch.Elapsed.TotalMilliseconds;
         return new Statement(
             rung,

@@ -13,7 +13,7 @@ internal static class CleanThenSwapPolicy
     public static Ending Go(Attendance visit)
     {
         var catalogue = visit.Stove.Catalogue;
-        var suspects = Diagnose.Brief(visit.Stove.Case, visit.Evidence, catalogue).Beliefs!.Suspects;
+        var suspects = Diagnose.Infer(visit.Stove.Case, visit.Evidence, catalogue).Beliefs!.Suspects;
         var path = new List<string> { ActionList.FullService };
         visit.MakeSafe();
         visit.Do(catalogue.Check(ActionList.FullService)!);

@@ -64,7 +64,7 @@ internal static class GreedyPolicy
     private static double Cost(Attendance visit, Fault fault, Check? check) =>
         check is null ? visit.Tariff.Of(fault.Remedy) : (check.Minutes + 2) * visit.Tariff.PerMinute + check.Cost;
 
-    private static Beliefs Believe(Attendance visit) => Diagnose.Brief(visit.Stove.Case, visit.Evidence, visit.Stove.Catalogue).Beliefs!;
+    private static Beliefs Believe(Attendance visit) => Diagnose.Infer(visit.Stove.Case, visit.Evidence, visit.Stove.Catalogue).Beliefs!;
 
     private static bool Among(Beliefs beliefs, Attendance visit) =>
         beliefs.Suspects.Where(s => s.Fault != Suspect.Unlisted).OrderByDescending(s => s.AsFound).Take(3).Any(s => visit.Original.Contains(s.Fault));

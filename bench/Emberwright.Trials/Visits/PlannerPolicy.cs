@@ -124,7 +124,7 @@ internal static class PlannerPolicy
             if (_known != visit.Evidence.Count)
             {
                 _known = visit.Evidence.Count;
-                var progress = Diagnose.Brief(visit.Stove.Case, visit.Evidence, _catalogue);
+                var progress = Diagnose.Infer(visit.Stove.Case, visit.Evidence, _catalogue);
                 _beliefs = (progress.Beliefs!, progress.Posterior!);
             }
 

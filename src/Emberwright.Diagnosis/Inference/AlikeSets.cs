@@ -1,9 +1,10 @@
 // Question:    which suspects does the evidence not separate, and which check would?
-// Equations:   two suspects are alike when both are plausible (≥ 8 %), they explain instead of accompany each other
-//              (P(both) < ½·min), and their Bayes factors differ by less than e^1.1 = 3;
+// Equations:   two suspects are alike when both are plausible (≥ 8 %, or ≥ 1 % beside one that stands out), they explain instead of
+//              accompany each other (P(both) < ½·min), and the evidence has raised them alike: P/P₀ differ by less than a factor
+//              of e^1.1 = 3. One that stands at 97 % because it is more often met stays in its set;
 //              a check separates as far as its outcomes differ: total variation ½Σ|P_A − P_B| for signs,
 //              2Φ(|μ_A − μ_B|/2s) − 1 for a number, on average over all pairs of the set, Σ p_A·p_B·d_AB/Σ p_A·p_B.
-// Symbols:     Bayes factor: posterior odds ÷ prior odds.
+// Symbols:     P probability now, P₀ before any evidence.
 // Validity:    any number of suspects; sets are the connected groups.
 // Assumptions: a suspect's predictions are those of its heaviest scenario.
 // Source:      total variation distance, textbook.
@@ -16,6 +17,8 @@ namespace Emberwright.Diagnosis.Inference;
 internal static class AlikeSets
 {
     private const double Plausible = 0.08;
+    private const double Possible = 0.01;
+    private const double StandsOut = 0.5;
     private const double LnAlike = 1.1;
     private const double WorthNaming = 0.3;
 
@@ -39,7 +42,7 @@ internal static class AlikeSets
 
     private static IEnumerable<string[]> Groups(IReadOnlyList<Suspect> suspects, Posterior posterior)
     {
-        var open = suspects.Where(s => s.Probability is >= Plausible and <= 0.95 && s.Fault is not (Suspect.Nothing or Suspect.Unlisted)).ToArray();
+        var open = suspects.Where(s => s.Probability >= Possible && s.Fault is not (Suspect.Nothing or Suspect.Unlisted)).ToArray();
         var group = Enumerable.Range(0, open.Length).ToArray();
         for (var a = 0; a < open.Length; a++)
         {
@@ -59,13 +62,13 @@ internal static class AlikeSets
 
     private static bool Alike(Suspect a, Suspect b, Posterior posterior)
     {
+        var (most, least) = (Math.Max(a.Probability, b.Probability), Math.Min(a.Probability, b.Probability));
+        if (least < Plausible && most < StandsOut) return false;
         var both = posterior.Scenarios.Where(s => s.Faults.Contains(a.Fault) && s.Faults.Contains(b.Fault)).Sum(s => s.Weight);
-        return both < 0.5 * Math.Min(a.Probability, b.Probability) && Math.Abs(LnBayes(a) - LnBayes(b)) < LnAlike;
+        return both < 0.5 * Math.Min(a.Probability, b.Probability) && Math.Abs(LnRaised(a) - LnRaised(b)) < LnAlike;
     }
 
-    private static double LnBayes(Suspect suspect) => LnOdds(suspect.Probability) - LnOdds(suspect.Prior);
-
-    private static double LnOdds(double p) => Math.Log(Math.Clamp(p, 1e-6, 1 - 1e-6) / (1 - Math.Clamp(p, 1e-6, 1 - 1e-6)));
+    private static double LnRaised(Suspect suspect) => Math.Log(Math.Max(suspect.Probability, 1e-6) / Math.Max(suspect.Prior, 1e-6));
 
     /// <summary>The best separator so far, check by check.</summary>
     private static IEnumerable<string?> Separators(string[] ids, Posterior posterior, Catalogue catalogue, IReadOnlyList<Evidence> evidence)

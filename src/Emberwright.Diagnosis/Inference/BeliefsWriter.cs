@@ -21,11 +21,10 @@ internal sealed class BeliefsWriter
     private readonly IReadOnlyList<Evidence> _evidence;
     private readonly HealthyBands _bands;
     private readonly IReadOnlyList<Hypothesis> _hypotheses;
-    private readonly bool _brief;
 
     /// <summary>Prepares the writer.</summary>
     public BeliefsWriter(
-        CaseFile file, ModeLibrary library, Catalogue catalogue, IReadOnlyList<Evidence> evidence, HealthyBands bands, IReadOnlyList<Hypothesis> hypotheses, bool brief)
+        CaseFile file, ModeLibrary library, Catalogue catalogue, IReadOnlyList<Evidence> evidence, HealthyBands bands, IReadOnlyList<Hypothesis> hypotheses)
     {
         _file = file;
         _library = library;
@@ -33,62 +32,77 @@ internal sealed class BeliefsWriter
         _evidence = evidence;
         _bands = bands;
         _hypotheses = hypotheses;
-        _brief = brief;
     }
 
-    /// <summary>Writes the conclusion in slices; only the last one is not null.</summary>
-    public IEnumerable<Beliefs?> Write(Posterior posterior, IReadOnlyList<Candidate> candidates, CandidateBuilder builder)
+    /// <summary>Writes the conclusion; its longer lists are worked out when they are first looked at.</summary>
+    /// <param name="posterior">The posterior.</param>
+    /// <param name="candidates">Its components, weighed.</param>
+    /// <param name="builder">What built them.</param>
+    /// <param name="misfit">True when no listed cause fits.</param>
+    public Beliefs Write(Posterior posterior, IReadOnlyList<Candidate> candidates, CandidateBuilder builder, bool misfit)
     {
+        var standing = StandingConcern.Of(_evidence, _file.Plan.Now);
+        var marginals = new Marginals(_file, candidates, builder);
+        List<Suspect> suspects =
+        [
+            .. Suspects(marginals, standing is not null)
+                .Select((s, k) => s.Index < 0 || k >= Explained ? s.Suspect : s.Suspect with { Because = new Later<Because>(Explanation(marginals, s.Suspect, s.Index)) }),
+        ];
         var comparisons = Comparisons();
+        var top = suspects.FirstOrDefault(s => s.Fault != Suspect.Unlisted);
+        var unproved = StandingConcern.IsUnproved(_evidence);
+        var cannotTell = top is null || top.Probability < SingledOut || top.Fault == Suspect.Nothing && (standing is not null || unproved);
+        return new Beliefs(
+            suspects, new Later<RestrictionEstimate>(Areas(candidates)), new Later<Band>(Bands()), comparisons, Doubtful(candidates, builder),
+            new Later<AlikeSet>(AlikeSets.Steps(suspects, posterior, _catalogue, _evidence)), misfit, cannotTell, Stops(suspects),
+            Notes(candidates, standing ?? (unproved ? StandingConcern.Unproved : null), misfit));
+    }
+
+    /// <summary>Works out what a conclusion has left for later, in slices.</summary>
+    public static IEnumerable<bool> Finish(Beliefs beliefs)
+    {
+        IEnumerable<Func<bool>> left =
+        [
+            .. beliefs.Suspects.Select(s => s.Because).OfType<Later<Because>>().Select(l => (Func<bool>)l.Advance),
+            .. beliefs.Bands is Later<Band> bands ? [bands.Advance] : Array.Empty<Func<bool>>(),
+            .. beliefs.Areas is Later<RestrictionEstimate> areas ? [areas.Advance] : Array.Empty<Func<bool>>(),
+            .. beliefs.Alike is Later<AlikeSet> alike ? [alike.Advance] : Array.Empty<Func<bool>>(),
+        ];
+        foreach (var advance in left)
+            while (advance()) yield return true;
+    }
+
+    private IEnumerable<IReadOnlyList<Because>?> Explanation(Marginals marginals, Suspect suspect, int fault)
+    {
+        var because = new List<Because>();
+        foreach (var piece in Because(marginals, suspect, fault))
+        {
+            because.Add(piece);
+            yield return null;
+        }
+        yield return Strongest(because);
+    }
+
+    private IEnumerable<IReadOnlyList<Band>?> Bands()
+    {
         var bands = new List<Band>();
-        foreach (var observable in _brief ? [] : HealthyBands.Usual(_file.Stove))
+        foreach (var observable in HealthyBands.Usual(_file.Stove))
         {
             if (_bands.Of(observable) is { } band) bands.Add(band);
             yield return null;
         }
-        yield return null;
+        yield return bands;
+    }
 
-        var standing = StandingConcern.Of(_evidence, _file.Plan.Now);
-        var marginals = new Marginals(_file, candidates, builder);
-        var suspects = Suspects(marginals, standing is not null);
-        yield return null;
-        for (var k = 0; k < Math.Min(suspects.Count, Explained); k++)
-        {
-            if (suspects[k].Index < 0 || _brief && suspects[k].Suspect.Probability < AsGoodAsFound) continue;
-            var because = new List<Because>();
-            foreach (var piece in Because(marginals, suspects[k].Suspect, suspects[k].Index))
-            {
-                because.Add(piece);
-                yield return null;
-            }
-            suspects[k] = (suspects[k].Suspect with { Because = Strongest(because) }, suspects[k].Index);
-        }
-        List<Suspect> named = [.. suspects.Select(s => s.Suspect)];
-
+    private IEnumerable<IReadOnlyList<RestrictionEstimate>?> Areas(IReadOnlyList<Candidate> candidates)
+    {
         var draws = new List<Draw>(Estimates.Count);
         foreach (var draw in Draws.From(_file, _library, candidates, Estimates.Count))
         {
             draws.Add(draw);
             if (draws.Count % DrawsPerSlice == 0) yield return null;
         }
-        var areas = Estimates.From(_file, draws);
-        yield return null;
-
-        IReadOnlyList<AlikeSet> alike = [];
-        foreach (var sets in _brief ? [] : AlikeSets.Steps(named, posterior, _catalogue, _evidence))
-        {
-            alike = sets ?? alike;
-            yield return null;
-        }
-
-        var best = candidates.Where(c => !c.IsUnlisted).MaxBy(c => c.LnWeight);
-        var misfit = best is not null && MisfitAlarm.Sounds(best.Mode);
-        var top = named.FirstOrDefault(s => s.Fault != Suspect.Unlisted);
-        var unproved = StandingConcern.IsUnproved(_evidence);
-        var cannotTell = top is null || top.Probability < SingledOut || top.Fault == Suspect.Nothing && (standing is not null || unproved);
-        yield return new Beliefs(
-            named, areas, bands, comparisons, Doubtful(candidates, builder, comparisons), alike, misfit, cannotTell, Stops(named),
-            Notes(candidates, standing ?? (unproved ? StandingConcern.Unproved : null), misfit));
+        yield return Estimates.From(_file, draws);
     }
 
     /// <summary>Stops that facts call for, and those of faults that are as good as found.</summary>
@@ -97,9 +111,9 @@ internal sealed class BeliefsWriter
         var standing = SafetyStops.Standing(_evidence);
         var implied =
             from suspect in suspects
-            where suspect.Probability >= AsGoodAsFound && suspect.Because.Count > 0
+            where suspect.Probability >= AsGoodAsFound
             let rule = _catalogue.Fault(suspect.Fault)?.SafetyStop is { } id ? SafetyRules.Find(id) : null
-            where rule is not null && standing.All(s => s.Rule != rule.Id)
+            where rule is not null && standing.All(s => s.Rule != rule.Id) && suspect.Because.Count > 0
             select new StandingStop(rule.Id, rule.Words, suspect.Because[0].Evidence, rule.ReleasedBy, rule.Source);
         return [.. standing, .. implied.DistinctBy(s => s.Rule)];
     }
@@ -189,7 +203,7 @@ internal sealed class BeliefsWriter
         return Normal.Below((limit.Limit + PriorTable.InsulationPerRestriction * tau) / sd);
     }
 
-    private DoubtfulReading? Doubtful(IReadOnlyList<Candidate> candidates, CandidateBuilder builder, List<Comparison> comparisons)
+    private DoubtfulReading? Doubtful(IReadOnlyList<Candidate> candidates, CandidateBuilder builder)
     {
         var n = _file.Readings.Count + _file.Conditionals.Count;
         var worst = -1;
@@ -197,7 +211,7 @@ internal sealed class BeliefsWriter
         for (var i = 0; i < n; i++)
         {
             if (builder.EvidenceAt(i) is not ReadingEvidence) continue;
-            var p = candidates.Sum(c => c.Weight * c.Wrong[i]);
+            var p = candidates.Sum(c => c.Weight < 1e-12 ? 0 : c.Weight * c.Wrong(i));
             if (p > most) (worst, most) = (i, p);
         }
         if (worst < 0 || most < LeastDoubt) return null;

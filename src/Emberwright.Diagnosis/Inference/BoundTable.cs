@@ -27,20 +27,27 @@ internal sealed class BoundTable
         }
     }
 
-    /// <summary>The bounds under a set of at most two faults.</summary>
+    /// <summary>The bounds under a set of faults.</summary>
     public Bound[] Of(int[] faults)
     {
         if (faults.Length == 0) return _plain;
-        if (faults.Length == 1) return _single[faults[0]];
-        var (i, j) = (faults[0], faults[1]);
+        var first = _single[faults[0]];
         Bound[]? mixed = null;
         for (var k = 0; k < _plain.Length; k++)
         {
-            if (!_concerns[j][k]) continue;
-            mixed ??= (Bound[])_single[i].Clone();
-            mixed[k] = _concerns[i][k] ? _file.Conditionals[k].Under([_file.Discrete[i], _file.Discrete[j]]) : _single[j][k];
+            var concerned = 0;
+            var only = -1;
+            foreach (var f in faults)
+            {
+                if (!_concerns[f][k]) continue;
+                concerned++;
+                only = f;
+            }
+            if (concerned == 0 || concerned == 1 && only == faults[0]) continue;
+            mixed ??= (Bound[])first.Clone();
+            mixed[k] = concerned == 1 ? _single[only][k] : _file.Conditionals[k].Under([.. faults.Where(f => _concerns[f][k]).Select(f => _file.Discrete[f])]);
         }
-        return mixed ?? _single[i];
+        return mixed ?? first;
     }
 
     /// <summary>True when the same margins join the fit.</summary>

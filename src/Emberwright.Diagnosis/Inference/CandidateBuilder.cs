@@ -14,8 +14,8 @@ namespace Emberwright.Diagnosis.Inference;
 /// <summary>Turns hypotheses with their fits into components of the posterior.</summary>
 internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
 {
-    private const double ReadingWrong = 0.01;
-    private const double WorthARefit = 3;
+    private readonly double[] _lapses = [.. file.Conditionals.Select(c => c.Lapse)];
+    private readonly double _lnSound = file.Readings.Count * Math.Log(1 - Candidate.ReadingWrong) + file.Conditionals.Sum(c => Math.Log(1 - c.Lapse));
 
     /// <summary>Number of pieces of evidence: readings, then meter readings and graded signs, then stated signs.</summary>
     public int Count => file.Readings.Count + file.Conditionals.Count + file.Stated.Count;
@@ -40,11 +40,19 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
 
     /// <summary>Indices of evidence that deserves a fit without it under this candidate.</summary>
     public static IEnumerable<int> Doubtful(Candidate candidate) =>
-        Enumerable.Range(0, candidate.LnGain.Length).Where(i => candidate.LnGain[i] > WorthARefit).OrderByDescending(i => candidate.LnGain[i]);
+        Enumerable.Range(0, candidate.MayBeWrong).Where(i => candidate.LnGain(i) > Candidate.WorthARefit).OrderByDescending(candidate.LnGain);
 
     /// <summary>ln weight a candidate might have if its most doubtful piece of evidence were wrong, to first order.</summary>
-    public double LnHoped(Candidate candidate) => candidate.LnWeight + Doubtful(candidate)
-        .Select(i => candidate.LnGain[i] + Math.Log(Epsilon(i))).DefaultIfEmpty(0).Max();
+    public static double LnHoped(Candidate candidate)
+    {
+        var most = double.NegativeInfinity;
+        for (var i = 0; i < candidate.MayBeWrong; i++)
+        {
+            var gain = candidate.LnGain(i);
+            if (gain > Candidate.WorthARefit) most = Math.Max(most, gain + Math.Log(candidate.Epsilon(i)));
+        }
+        return candidate.LnWeight + (double.IsNegativeInfinity(most) ? 0 : most);
+    }
 
     /// <summary>The component in which one piece of evidence is wrong; null when the stove has no solution there.</summary>
     public Candidate? BuildWithout(Candidate candidate, int index)
@@ -72,64 +80,43 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
         var bounds = library.Bounds(hypothesis.Faults);
         var n = file.Readings.Count;
         var c = file.Conditionals.Count;
-        var lnGiven = new double[Count];
-        var wrong = new double[Count];
-        var ln = hypothesis.LnPrior + mode.LnEvidence + lnAdjustment + stated.LnProbability;
-
-        for (var i = 0; i < n; i++)
-        {
-            var reading = file.Readings.Items[i];
-            lnGiven[i] = mode.LnGiven(i);
-            wrong[i] = mode.GainIfWrong(i, Noise.Gross(reading.Observable.Measure, reading.Value));
-        }
+        var plain = c == 0 ? [] : new double[c];
+        var lapse = c == 0 ? [] : new double[c];
+        var ln = hypothesis.LnPrior + mode.LnEvidence + lnAdjustment + stated.LnProbability + _lnSound;
+        var sum = 1.0;
+        if (doubted < 0) sum += mode.DoubtInReadings(refitted);
         var margin = 0;
         for (var k = 0; k < c; k++)
         {
             var conditional = file.Conditionals[k];
             if (n + k == doubted)
             {
-                lnGiven[n + k] = conditional.LnIfLapse;
+                plain[k] = conditional.LnIfLapse;
                 ln += conditional.LnIfLapse;
                 continue;
             }
-            var given = bounds[k].Margin is null ? bounds[k].LnProbability : mode.LnGivenMargin(margin++);
-            if (unlisted)
+            var given = bounds[k].Margin is not { } joins ? bounds[k].LnProbability
+                : unlisted && !ModeLibrary.ShowsDirt(joins) ? mode.LnForeseen(joins)
+                : mode.LnGivenMargin(margin++);
+            if (unlisted && !(bounds[k].Margin is { } dirt && ModeLibrary.ShowsDirt(dirt)))
             {
                 // An unlisted cause may show itself in anything: half the time the evidence follows it, not the model.
-                var mixed = Add(given, conditional.LnIfLapse) + Math.Log(0.5);
-                ln += mixed - (bounds[k].Margin is null ? 0 : given);
-                given = mixed;
+                given = double.IsNaN(given) ? conditional.LnIfLapse : Add(given, conditional.LnIfLapse) + Math.Log(0.5);
+                ln += given;
             }
             else if (bounds[k].Margin is null)
             {
                 ln += given;
             }
-            lnGiven[n + k] = given;
-            wrong[n + k] = conditional.LnIfLapse - given;
+            plain[k] = given;
+            lapse[k] = conditional.LnIfLapse - given;
+            if (doubted < 0 && (refitted is null || !refitted.Contains(n + k))) sum += Candidate.Share(_lapses[k], lapse[k]);
         }
-        for (var s = 0; s < file.Stated.Count; s++) lnGiven[n + c + s] = stated.LnGiven[s];
-
-        var lnGain = wrong[..(n + c)];
-        if (doubted >= 0) lnGain[doubted] = 0;
-        var sum = 1.0;
-        for (var i = 0; i < n + c; i++)
+        if (doubted >= 0)
         {
-            var epsilon = Epsilon(i);
-            if (i == doubted)
-            {
-                ln += Math.Log(epsilon);
-                lnGiven[i] += Math.Log(epsilon);
-                wrong[i] = 1;
-                continue;
-            }
-            ln += Math.Log(1 - epsilon);
-            var gain = Math.Exp(Math.Min(wrong[i], WorthARefit));
-            lnGiven[i] += Math.Log(1 - epsilon + epsilon * gain);
-            wrong[i] = doubted >= 0 || refitted is not null && refitted.Contains(i) ? 0 : epsilon / (1 - epsilon) * gain;
-            sum += wrong[i];
+            var epsilon = doubted < n ? Candidate.ReadingWrong : _lapses[doubted - n];
+            ln += Math.Log(epsilon) - Math.Log(1 - epsilon);
         }
-        for (var i = 0; i < n + c; i++)
-            if (i != doubted) wrong[i] /= sum;
 
         return new Candidate
         {
@@ -138,17 +125,16 @@ internal sealed class CandidateBuilder(CaseFile file, ModeLibrary library)
             States = states,
             Stated = stated,
             Bounds = bounds,
+            LnPlain = plain,
+            LnLapse = lapse,
+            Lapses = _lapses,
             LnAdjustment = lnAdjustment,
             Doubted = doubted,
-            LnGiven = lnGiven,
-            Wrong = wrong,
-            LnGain = lnGain,
+            Refitted = refitted,
             LnDoubt = Math.Log(sum),
             LnWeight = ln + Math.Log(sum),
         };
     }
-
-    private double Epsilon(int index) => index < file.Readings.Count ? ReadingWrong : file.Conditionals[index - file.Readings.Count].Lapse;
 
     private static double Add(double a, double b) => Math.Max(a, b) + Math.Log(1 + Math.Exp(-Math.Abs(a - b)));
 }

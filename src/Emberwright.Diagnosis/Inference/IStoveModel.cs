@@ -15,11 +15,26 @@ internal interface IStoveModel
     StoveState Solve(ReadOnlySpan<double> parameters, Condition condition, StoveState? warmStart);
 }
 
-/// <summary>The virtual stove. Where no steady fire exists the fire is taken to be out.</summary>
+/// <summary>
+/// The virtual stove. Where no steady fire exists the fire is taken to be out. Solves start from the clean stove's state, so
+/// that a state is the same to the last digit whatever was solved before it.
+/// </summary>
 internal sealed class VirtualStoveModel(VirtualStove stove) : IStoveModel
 {
+    private readonly Dictionary<Condition, StoveState> _clean = [];
+
     /// <inheritdoc />
     public StoveState Solve(ReadOnlySpan<double> parameters, Condition condition, StoveState? warmStart)
+    {
+        if (!_clean.TryGetValue(condition, out var clean))
+        {
+            clean = Solved(new double[parameters.Length], condition, null);
+            _clean.Add(condition, clean);
+        }
+        return parameters.ContainsAnyExcept(0.0) ? Solved(parameters, condition, warmStart ?? clean) : clean;
+    }
+
+    private StoveState Solved(ReadOnlySpan<double> parameters, Condition condition, StoveState? warmStart)
     {
         var state = stove.Solve(parameters, condition, warmStart);
         if (condition.Fire == FireState.Cold || state.Status is SolveStatus.Converged or SolveStatus.FireStarved) return state;

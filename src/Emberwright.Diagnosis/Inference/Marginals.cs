@@ -57,14 +57,14 @@ internal sealed class Marginals
     public double Factor(int fault, int epoch, int evidence)
     {
         var most = double.NegativeInfinity;
-        foreach (var candidate in _heavy) most = Math.Max(most, Math.Log(candidate.Weight) - candidate.LnGiven[evidence]);
+        foreach (var candidate in _heavy) most = Math.Max(most, Math.Log(candidate.Weight) - candidate.LnGiven(evidence));
         // Without this piece a hypothesis and its component that doubts the piece are the same; only one of them counts.
         // Both sides of the odds are summed, so that near certainty their ratio keeps its digits.
         var (with, against, full, rest) = (0.0, 0.0, 0.0, 0.0);
         foreach (var candidate in _heavy)
         {
             var twice = candidate.Doubted != evidence && _doubted.Contains((candidate.Hypothesis, evidence));
-            var weight = twice ? 0 : candidate.Weight * Math.Exp(-candidate.LnGiven[evidence] - most);
+            var weight = twice ? 0 : candidate.Weight * Math.Exp(-candidate.LnGiven(evidence) - most);
             var (now, then) = fault >= _file.FirstFouling
                 ? (Past(candidate, fault - _file.FirstFouling, epoch, candidate.Stated.Weights), PastWithout(candidate, fault - _file.FirstFouling, epoch, evidence))
                 : Has(candidate, fault, epoch) ? (1.0, 1.0) : (0.0, 0.0);
@@ -80,7 +80,7 @@ internal sealed class Marginals
     private Candidate[] Speaking(Candidate[] candidates)
     {
         var least = Enumerable.Range(0, _builder.Count)
-            .Select(i => candidates.Select(c => Math.Log(c.Weight) - c.LnGiven[i]).DefaultIfEmpty(0).Max() + Math.Log(Least))
+            .Select(i => candidates.Select(c => Math.Log(c.Weight) - c.LnGiven(i)).DefaultIfEmpty(0).Max() + Math.Log(Least))
             .ToArray();
         return
         [
@@ -89,7 +89,7 @@ internal sealed class Marginals
                 if (c.Weight > Least) return true;
                 var ln = Math.Log(c.Weight);
                 for (var i = 0; i < least.Length; i++)
-                    if (ln - c.LnGiven[i] > least[i]) return true;
+                    if (ln - c.LnGiven(i) > least[i]) return true;
                 return false;
             }),
         ];
@@ -168,10 +168,11 @@ internal sealed class Marginals
 
     private int MarginOf(Candidate candidate, int conditional)
     {
-        if (candidate.Bounds[conditional].Margin is null) return -1;
+        bool Joins(int k) => candidate.Bounds[k].Margin is { } joins && (!candidate.IsUnlisted || ModeLibrary.ShowsDirt(joins));
+        if (!Joins(conditional)) return -1;
         var margin = 0;
         for (var k = 0; k < conditional; k++)
-            if (candidate.Bounds[k].Margin is not null && _file.Readings.Count + k != candidate.Doubted) margin++;
+            if (Joins(k) && _file.Readings.Count + k != candidate.Doubted) margin++;
         return margin;
     }
 

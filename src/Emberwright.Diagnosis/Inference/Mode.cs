@@ -34,6 +34,9 @@ internal sealed class Mode
     private readonly double[]?[] _influence;
     private readonly (double Cavity, double[] Row, MarginPoint At)?[] _cavity;
     private readonly double[] _weighted;
+    private double?[]? _gains;
+    private double?[]? _givenMargin;
+    private double? _doubt;
 
     private Mode(Problem problem, Linearisation at, double[] mean, double misfit, Cholesky factor, bool reliable)
     {
@@ -217,10 +220,30 @@ internal sealed class Mode
         return 0.5 * Math.Log(b / (2 * Math.PI)) - 0.5 * u * u / b;
     }
 
-    /// <summary>ln of the factor on the evidence if this reading were off by N(0, sd²) beside everything else.</summary>
-    public double GainIfWrong(int reading, double sd)
+    /// <summary>ln of the factor on the evidence if this reading were grossly wrong: off by N(0, K) beside everything else.</summary>
+    public double GainIfWrong(int reading)
+    {
+        _gains ??= new double?[_pull.Length];
+        return _gains[reading] ??= Gain(reading);
+    }
+
+    /// <summary>Σ ε/(1 − ε)·e^g over the readings, which may each be the one that is wrong.</summary>
+    /// <param name="but">Readings left out of the sum.</param>
+    public double DoubtInReadings(IReadOnlySet<int>? but)
+    {
+        if (but is null && _doubt is { } known) return known;
+        var sum = 0.0;
+        for (var i = 0; i < _pull.Length; i++)
+            if (but is null || !but.Contains(i)) sum += Candidate.Share(Candidate.ReadingWrong, GainIfWrong(i));
+        if (but is null) _doubt = sum;
+        return sum;
+    }
+
+    private double Gain(int reading)
     {
         var (u, b) = Of(reading);
+        var read = _problem.Readings.Items[reading];
+        var sd = Noise.Gross(read.Observable.Measure, read.Value);
         var k = sd * sd;
         return -0.5 * Math.Log(1 + k * b) + 0.5 * k * u * u / (1 + k * b);
     }
@@ -234,14 +257,43 @@ internal sealed class Mode
     /// <summary>ln P(margin | all other evidence): the mean of P over what the rest says of z, by nine-point Gauss–Hermite.</summary>
     public double LnGivenMargin(int margin)
     {
+        _givenMargin ??= new double?[_problem.Margins.Count];
+        return _givenMargin[margin] ??= Averaged(margin);
+    }
+
+    private double Averaged(int margin)
+    {
         var (cavity, _, at) = Cavity(margin);
-        var z = DeviateAt(margin) - at.Slope * cavity;
-        var sd = Math.Sqrt(cavity);
+        return Averaged(_problem.Margins[margin], DeviateAt(margin) - at.Slope * cavity, cavity);
+    }
+
+    /// <summary>ln P of evidence that did not join the fit, foreseen from it.</summary>
+    public double LnForeseen(IMargin margin)
+    {
+        var n = Mean.Length;
+        var size = margin.Quantities.Count;
+        var each = new double[size * n];
+        Span<double> values = stackalloc double[size];
+        Span<double> slopes = stackalloc double[size];
+        for (var q = 0; q < size; q++)
+        {
+            values[q] = _problem.Value(Mean, margin.Quantities[q], each.AsSpan(q * n, n));
+            if (!double.IsFinite(values[q])) return double.NaN;
+        }
+        var z = margin.Deviate(values, slopes);
+        var row = new double[n];
+        for (var q = 0; q < size; q++) Cholesky.AddScaled(row, slopes[q], each.AsSpan(q * n, n));
+        return Averaged(margin, z, Math.Max(Cholesky.Dot(row, Times(row)), 0));
+    }
+
+    private static double Averaged(IMargin margin, double z, double variance)
+    {
+        var sd = Math.Sqrt(variance);
         var most = double.NegativeInfinity;
         Span<double> ln = stackalloc double[Nodes.Length];
         for (var k = 0; k < ln.Length; k++)
         {
-            ln[k] = Math.Log(Weights[k]) + _problem.Margins[margin].At(z + sd * Nodes[k]).LnProbability;
+            ln[k] = Math.Log(Weights[k]) + margin.At(z + sd * Nodes[k]).LnProbability;
             most = Math.Max(most, ln[k]);
         }
         var sum = 0.0;

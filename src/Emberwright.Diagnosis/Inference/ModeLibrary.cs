@@ -18,7 +18,6 @@ internal sealed class ModeLibrary
     private readonly SolveCache _cache;
     private readonly Layout _layout;
     private readonly Prior _prior;
-    private readonly ReadingSet _wide;
     private readonly BoundTable _bounds;
     private readonly List<FaultShift>[] _shifts;
     private readonly Dictionary<string, Mode?> _modes = new(StringComparer.Ordinal);
@@ -44,8 +43,6 @@ internal sealed class ModeLibrary
                 .Select(s => new FaultShift(s.Parameter, s.Mean, s.Sd, file.CuredIn(f), s.Parameter == Parameter.Vent && IsAtCap(fault) ? Places.VentOutlet : null))
                 .ToList()),
         ];
-        var readings = file.Readings;
-        _wide = readings.Widened(i => Noise.Unlisted(readings.Items[i].Observable.Measure, readings.Items[i].Value));
     }
 
     /// <summary>Solves of the virtual stove so far.</summary>
@@ -65,8 +62,16 @@ internal sealed class ModeLibrary
         return Nothing;
     }
 
-    /// <summary>The fit under an unlisted cause: everything may be further off.</summary>
-    public Mode? FitUnlisted() => Fitted([], _wide, null, Nothing.Mean);
+    /// <summary>How much an unlisted cause throws readings off, over what a gross one does: a little here and there, or much.</summary>
+    public static double[] SizesOfUnlisted { get; } = [0.25, 1];
+
+    /// <summary>The fit under an unlisted cause: everything may be further off, and only looks at the dirt itself join the readings.</summary>
+    /// <param name="size">How much further, over what a gross one throws readings off.</param>
+    public Mode? FitUnlisted(double size) =>
+        Mode.From(new Problem(_cache, _layout, _prior, Widened(size), [.. Bounds([]).Select(b => b.Margin).OfType<IMargin>().Where(ShowsDirt)]), Nothing.Mean);
+
+    /// <summary>True for evidence that shows a parameter itself, whatever else may be wrong with the stove.</summary>
+    public static bool ShowsDirt(IMargin margin) => margin.Quantities.All(q => q.Parameter is not null);
 
     /// <summary>The fit under a set of faults; null when the stove has no solution there.</summary>
     public Mode? Fit(int[] faults, Mode start)
@@ -181,6 +186,9 @@ internal sealed class ModeLibrary
         var prior = _prior.With(layout);
         return new Problem(_cache, layout, near is null ? prior : prior.StandingInAs(near.Problem.Prior, _layout), readings, margins);
     }
+
+    private ReadingSet Widened(double size) =>
+        _file.Readings.Widened(i => size * Noise.Unlisted(_file.Readings.Items[i].Observable.Measure, _file.Readings.Items[i].Value));
 
     private Mode? Fitted(int[] faults, ReadingSet readings, IConditional? leftOut, double[] start) =>
         Mode.From(Problem(faults, readings, leftOut), start);

@@ -11,17 +11,14 @@ internal sealed class Run
     private readonly ModeLibrary _library;
     private readonly Search _search;
     private readonly BeliefsWriter _writer;
-    private readonly bool _brief;
 
     /// <summary>Prepares a diagnosis.</summary>
     /// <param name="stove">The stove.</param>
     /// <param name="model">What predicts it.</param>
     /// <param name="evidence">All evidence.</param>
     /// <param name="catalogue">Faults, signs and actions of the pattern.</param>
-    /// <param name="brief">True leaves out what only a reader needs: the first conclusion, bands, explanations, alike sets.</param>
-    public Run(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue, bool brief = false)
+    public Run(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
     {
-        _brief = brief;
         _file = CaseFile.Of(stove, model, evidence, catalogue);
         _catalogue = catalogue;
         var known = LastVisit.Of(stove, model);
@@ -34,7 +31,7 @@ internal sealed class Run
         var bands = new HealthyBands(
             new Problem(new SolveCache(model), healthy, Prior.Of(healthy, known), ReadingSet.Of([]), []),
             known is not null ? "last visit" : stove.Card is { Healthy.Count: > 0 } ? "card" : "pattern");
-        _writer = new BeliefsWriter(_file, _library, catalogue, evidence, bands, _hypotheses, brief);
+        _writer = new BeliefsWriter(_file, _library, catalogue, evidence, bands, _hypotheses);
     }
 
     /// <summary>Solves of the virtual stove so far.</summary>
@@ -43,36 +40,77 @@ internal sealed class Run
     /// <summary>Components so far.</summary>
     public IReadOnlyList<Candidate> Candidates => _search.Candidates;
 
-    /// <summary>Works on; each step is a slice, the last of a stage carries its conclusion.</summary>
+    /// <summary>Works on; each step is a slice, the last of a stage carries its conclusion with nothing left to work out.</summary>
     public IEnumerable<Progress> Steps()
     {
         var total = _hypotheses.Count;
         var done = 0;
-        foreach (var _ in _search.Singles(_hypotheses.Where(h => h.Kind != HypothesisKind.Pair)))
-            yield return new Progress(DiagnosisStage.Singles, ++done, total, null, null);
-        if (!_brief)
-            foreach (var slice in Conclude(DiagnosisStage.Singles, done, total)) yield return slice;
+        foreach (var _ in Singles()) yield return new Progress(DiagnosisStage.Singles, ++done, total, null, null);
+        foreach (var slice in InSlices(DiagnosisStage.Singles, done)) yield return slice;
         var singles = done;
-        foreach (var pairs in _search.Pairs(_hypotheses.Where(h => h.Kind == HypothesisKind.Pair)))
-            yield return new Progress(DiagnosisStage.Pairs, singles + pairs, total, null, null);
-        foreach (var _ in _search.Doubts())
-            yield return new Progress(DiagnosisStage.Doubts, total, total, null, null);
-        foreach (var slice in Conclude(DiagnosisStage.Done, total, total)) yield return slice;
+        foreach (var pairs in Pairs()) yield return new Progress(DiagnosisStage.Pairs, singles + pairs, total, null, null);
+        foreach (var _ in _search.Triples(_hypotheses)) yield return new Progress(DiagnosisStage.Pairs, total, total, null, null);
+        foreach (var _ in _search.Doubts()) yield return new Progress(DiagnosisStage.Doubts, total, total, null, null);
+        foreach (var slice in InSlices(DiagnosisStage.Done, total)) yield return slice;
     }
 
-    private IEnumerable<Progress> Conclude(DiagnosisStage stage, int done, int total)
+    /// <summary>The whole conclusion at once. What only a reader needs is worked out when it is first looked at.</summary>
+    public Progress Whole()
     {
-        var candidates = Normalised(_search.Candidates);
-        var posterior = new Posterior(_file, _library, _catalogue, candidates);
-        foreach (var beliefs in _writer.Write(posterior, candidates, _search.Builder))
-            yield return new Progress(stage, done, total, beliefs, beliefs is null ? null : posterior);
+        foreach (var _ in Singles())
+        {
+        }
+        foreach (var _ in Pairs())
+        {
+        }
+        foreach (var _ in _search.Triples(_hypotheses))
+        {
+        }
+        foreach (var _ in _search.Doubts())
+        {
+        }
+        return Conclude(DiagnosisStage.Done, _hypotheses.Count);
     }
 
-    private static IReadOnlyList<Candidate> Normalised(IReadOnlyList<Candidate> candidates)
+    private IEnumerable<Candidate> Singles() => _search.Singles(_hypotheses.Where(h => h.Kind != HypothesisKind.Pair));
+
+    private IEnumerable<int> Pairs() => _search.Pairs(_hypotheses.Where(h => h.Kind == HypothesisKind.Pair));
+
+    private IEnumerable<Progress> InSlices(DiagnosisStage stage, int done)
+    {
+        var concluded = Conclude(stage, done);
+        var empty = concluded with { Beliefs = null, Posterior = null };
+        yield return empty;
+        foreach (var _ in BeliefsWriter.Finish(concluded.Beliefs!)) yield return empty;
+        yield return concluded;
+    }
+
+    private Progress Conclude(DiagnosisStage stage, int done)
+    {
+        var candidates = _search.Candidates;
+        var share = candidates.Where(c => !c.IsUnlisted).MaxBy(c => c.LnWeight) is { } best ? MisfitAlarm.Share(best.Mode) : 1;
+        Weigh(candidates, MisfitAlarm.LeastUnlisted(share, Hypothesis.UnlistedShare));
+        var posterior = new Posterior(_file, _library, _catalogue, candidates);
+        return new Progress(stage, done, _hypotheses.Count, _writer.Write(posterior, candidates, _search.Builder, MisfitAlarm.Sounds(share)), posterior);
+    }
+
+    /// <summary>Normalises the weights; causes that are not listed together get at least what the misfit says.</summary>
+    private static void Weigh(IReadOnlyList<Candidate> candidates, double leastUnlisted)
     {
         var most = candidates.Max(c => c.LnWeight);
-        var total = candidates.Sum(c => Math.Exp(c.LnWeight - most));
-        foreach (var candidate in candidates) candidate.Weight = Math.Exp(candidate.LnWeight - most) / total;
-        return candidates;
+        var (listed, unlisted) = (0.0, 0.0);
+        foreach (var candidate in candidates)
+        {
+            var weight = Math.Exp(candidate.LnWeight - most);
+            if (candidate.IsUnlisted) unlisted += weight;
+            else listed += weight;
+        }
+        var share = unlisted / (listed + unlisted);
+        var raised = unlisted > 0 ? Math.Max(share, leastUnlisted) : share;
+        foreach (var candidate in candidates)
+        {
+            var weight = Math.Exp(candidate.LnWeight - most);
+            candidate.Weight = candidate.IsUnlisted ? weight / unlisted * raised : weight / listed * (1 - raised);
+        }
     }
 }

@@ -1,7 +1,7 @@
 // Question:    in what order are the hypotheses worked through so that the likely ones come first and none is missed?
 // Equations:   nothing, then singles and the unlisted cause from nothing's fit; pairs: those that share a fit are only
 //              re-weighted; the others are screened by Border, the promising ones solved once, those within 7 nats fitted
-//              from the better single; last, fits without evidence that looks wrong.
+//              from the better single; then threes where Triples says so; last, fits without evidence that looks wrong.
 // Symbols:     nat: unit of ln probability.
 // Validity:    any number of faults; the work is cut into slices, each at most a few solves.
 // Assumptions: a pair that its screen's upper estimate puts 7 nats below the best adds nothing but its linear weight.
@@ -42,18 +42,36 @@ internal sealed class Search
         var nothing = _library.FitNothing();
         foreach (var hypothesis in hypotheses)
         {
+            if (hypothesis.Kind == HypothesisKind.Unlisted)
+            {
+                foreach (var unlisted in Unlisted(hypothesis))
+                {
+                    _candidates.Add(unlisted);
+                    yield return unlisted;
+                }
+                continue;
+            }
             var mode = hypothesis.Kind switch
             {
-                HypothesisKind.Nothing => nothing,
-                HypothesisKind.Unlisted => _library.FitUnlisted(),
+                HypothesisKind.Nothing or HypothesisKind.Unlisted => nothing,
                 HypothesisKind.Single => LeavesFitAlone(hypothesis.Faults) ? nothing : _library.Fit(hypothesis.Faults, nothing),
-                HypothesisKind.Pair => null,
+                HypothesisKind.Pair or HypothesisKind.Triple => null,
             };
             if (mode is null) continue;
             var candidate = _builder.Build(hypothesis, mode);
             _candidates.Add(candidate);
             yield return candidate;
         }
+    }
+
+    /// <summary>A cause that is not listed throws readings off by much or by little; nobody knows beforehand.</summary>
+    private IEnumerable<Candidate> Unlisted(Hypothesis hypothesis)
+    {
+        // Where nothing was read its size says nothing.
+        var sizes = _file.Readings.Count == 0 ? [1.0] : ModeLibrary.SizesOfUnlisted;
+        foreach (var size in sizes)
+            if (_library.FitUnlisted(size) is { } mode)
+                yield return _builder.Build(hypothesis with { LnPrior = hypothesis.LnPrior - Math.Log(sizes.Length) }, mode);
     }
 
     /// <summary>Pairs; each step is one slice.</summary>
@@ -95,14 +113,30 @@ internal sealed class Search
         }
     }
 
+    /// <summary>Threes, where the pairs leave out more than one part in a hundred; each step is one slice.</summary>
+    /// <param name="hypotheses">All hypotheses up to pairs.</param>
+    public IEnumerable<int> Triples(IReadOnlyList<Hypothesis> hypotheses)
+    {
+        var done = 0;
+        foreach (var (faults, pair) in Inference.Triples.Worth(_file.Discrete, _candidates))
+        {
+            if (Hypothesis.Three(_file.Discrete, hypotheses, faults) is not { } hypothesis) continue;
+            var third = faults.Except(pair.Hypothesis.Faults).Single();
+            var alone = BoundTable.SameMargins(_library.Bounds(faults), pair.Bounds) && _library.Shifts([third]).Count == 0;
+            if ((alone ? pair.Mode : _library.Fit(faults, pair.Mode)) is { } mode) _candidates.Add(_builder.Build(hypothesis, mode));
+            yield return ++done;
+        }
+    }
+
     /// <summary>Fits without evidence that looks wrong; each step is one slice.</summary>
     public IEnumerable<int> Doubts()
     {
         if (_candidates.Count == 0) yield break;
         var best = _candidates.Max(c => c.LnWeight);
+        // Under an unlisted cause every reading may be off as it is.
         var order = Enumerable.Range(0, _candidates.Count)
-            .Select(k => (Index: k, IsPair: _candidates[k].Hypothesis.Kind == HypothesisKind.Pair, Hoped: _builder.LnHoped(_candidates[k])))
-            .Where(x => x.Hoped > best - Window).OrderBy(x => x.IsPair).ThenByDescending(x => x.Hoped).ThenBy(x => x.Index)
+            .Select(k => (Index: k, IsPair: _candidates[k].Hypothesis.Kind is HypothesisKind.Pair or HypothesisKind.Triple, Hoped: CandidateBuilder.LnHoped(_candidates[k])))
+            .Where(x => x.Hoped > best - Window && !_candidates[x.Index].IsUnlisted).OrderBy(x => x.IsPair).ThenByDescending(x => x.Hoped).ThenBy(x => x.Index)
             .Select(x => x.Index).ToArray();
         var done = 0;
         foreach (var k in order)
@@ -133,8 +167,8 @@ internal sealed class Search
         if (together) ln += 0.5 * Math.Min(a.Mode.Unexplained, b.Mode.Unexplained);
         var readings = _file.Readings.Count;
         for (var k = 0; k < a.Bounds.Length; k++)
-            ln += a.Bounds[k].Margin is null && b.Bounds[k].Margin is null ? Math.Max(a.LnGiven[readings + k], b.LnGiven[readings + k]) : 0;
-        for (var s = readings + a.Bounds.Length; s < a.LnGiven.Length; s++) ln += Math.Max(a.LnGiven[s], b.LnGiven[s]) + 0.7;
+            ln += a.Bounds[k].Margin is null && b.Bounds[k].Margin is null ? Math.Max(a.LnGiven(readings + k), b.LnGiven(readings + k)) : 0;
+        for (var s = 0; s < _file.Stated.Count; s++) ln += Math.Max(a.Stated.LnGiven[s], b.Stated.LnGiven[s]) + 0.7;
         return ln;
     }
 

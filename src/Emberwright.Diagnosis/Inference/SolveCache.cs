@@ -5,12 +5,11 @@ namespace Emberwright.Diagnosis.Inference;
 
 /// <summary>
 /// Solved states by condition and parameters, so that epochs and hypotheses which do not differ in the air share one
-/// solve. Warm starts come from the last state of the same condition; the unknowns themselves are never carried over.
+/// solve. What is solved depends on the parameters alone, never on what was solved before.
 /// </summary>
 internal sealed class SolveCache(IStoveModel model)
 {
     private readonly Dictionary<Key, StoveState> _states = [];
-    private readonly Dictionary<Condition, StoveState> _last = [];
 
     /// <summary>Solves that could not be taken from the cache.</summary>
     public int Solves { get; private set; }
@@ -20,11 +19,9 @@ internal sealed class SolveCache(IStoveModel model)
     {
         var key = new Key(condition, parameters.ToArray());
         if (_states.TryGetValue(key, out var state)) return state;
-        _last.TryGetValue(condition, out var warm);
-        state = model.Solve(parameters, condition, warm);
+        state = model.Solve(parameters, condition, null);
         Solves++;
         _states.Add(key, state);
-        if (state.Status is SolveStatus.Converged or SolveStatus.FireStarved) _last[condition] = state;
         return state;
     }
 

@@ -11,12 +11,13 @@ namespace Emberwright.Diagnosis.Inference;
 /// <summary>Stated signs against one hypothesis.</summary>
 internal sealed class StatedLikelihood
 {
-    private StatedLikelihood(double ln, double[] prior, double[] weights, double[] lnGiven, double[][] each)
+    private double[]? _lnGiven;
+
+    private StatedLikelihood(double ln, double[] prior, double[] weights, double[][] each)
     {
         LnProbability = ln;
         Prior = prior;
         Weights = weights;
-        LnGiven = lnGiven;
         Each = each;
     }
 
@@ -30,7 +31,7 @@ internal sealed class StatedLikelihood
     public double[] Weights { get; }
 
     /// <summary>ln P(sign | all other evidence), sign by sign.</summary>
-    public double[] LnGiven { get; }
+    public double[] LnGiven => _lnGiven ??= [.. Each.Select(p => -Math.Log(Weights.Select((w, m) => w / p[m]).Sum()))];
 
     /// <summary>P of each sign under each mask.</summary>
     public double[][] Each { get; }
@@ -127,15 +128,9 @@ internal sealed class StatedLikelihood
         var weights = (double[])prior.Clone();
         foreach (var p in each)
             for (var m = 0; m < weights.Length; m++) weights[m] *= p[m];
-        var total = weights.Sum();
-        var lnGiven = new double[each.Length];
-        for (var s = 0; s < each.Length; s++)
-        {
-            var without = 0.0;
-            for (var m = 0; m < weights.Length; m++) without += weights[m] / each[s][m];
-            lnGiven[s] = Math.Log(total / without);
-        }
+        var total = 0.0;
+        foreach (var w in weights) total += w;
         for (var m = 0; m < weights.Length; m++) weights[m] /= total;
-        return new StatedLikelihood(Math.Log(total), prior, weights, lnGiven, each);
+        return new StatedLikelihood(Math.Log(total), prior, weights, each);
     }
 }

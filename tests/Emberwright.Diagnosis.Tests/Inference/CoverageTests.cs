@@ -83,7 +83,7 @@ public class CoverageTests
         var observable = Bench.Pressure(Places.Firebox, Condition.FanOnly);
         var layout = new Layout([new Unknown(UnknownKind.Free, Parameter.Wheel, 0, 0, 0.05), new Unknown(UnknownKind.GaugeScale, null, 0, 0, 0.02)], [[new Layout.Contribution((int)Parameter.Wheel, 0, 1)]]);
         var mode = Mode.From(new Problem(new SolveCache(new SeriesStove()), layout, Prior.Of(layout), ReadingSet.Of([new ReadingEvidence("r", 0, observable, -28)]), []), [0, 0])!;
-        Assert.Equal(3.84, MisfitAlarm.Quantile(mode), 0.6); // χ² with one degree of freedom, 95 %
-        Assert.False(MisfitAlarm.Sounds(mode));
+        Assert.Equal(3.84, MisfitAlarm.Simulated(mode)[380], 0.6); // χ² with one degree of freedom, 95 %
+        Assert.False(MisfitAlarm.Sounds(MisfitAlarm.Share(mode)));
     }
 }

@@ -24,7 +24,7 @@ public class DoubtTests
             var wrong = random.Next(readings.Length);
             // A digit too many, or a sign: off by 40 to 90 Pa either way.
             readings[wrong] = readings[wrong] with { Value = readings[wrong].Value + (random.NextDouble() < 0.5 ? -1 : 1) * (40 + 50 * random.NextDouble()) };
-            var beliefs = new Run(Bench.Case, model, readings, Bench.Catalogue, brief: true).Steps().Last().Beliefs!;
+            var beliefs = new Run(Bench.Case, model, readings, Bench.Catalogue).Whole().Beliefs!;
             if (beliefs.Doubtful?.Evidence == readings[wrong].Id) named++;
         }
         Assert.True(named >= Named * Stoves, $"{named} of {Stoves} named");

@@ -27,7 +27,7 @@ public class WrongReadingTests
                 var wrong = chance.Pick([.. readings.Select(_ => 1.0)]);
                 // A digit too many, or a sign: off by 40 to 90 Pa either way.
                 readings[wrong] = readings[wrong] with { Value = readings[wrong].Value + (chance.Happens(0.5) ? -1 : 1) * chance.Between(40, 90) };
-                var beliefs = Diagnose.Brief(stove, readings, Catalogue.For(pattern.Id)).Beliefs!;
+                var beliefs = Diagnose.Infer(stove, readings, Catalogue.For(pattern.Id)).Beliefs!;
                 all++;
                 if (beliefs.Doubtful?.Evidence == readings[wrong].Id) named++;
                 else TestContext.Current.TestOutputHelper?.WriteLine($"{pattern.Id} {k}: {readings[wrong].Observable} was wrong, {beliefs.Doubtful?.Evidence ?? "none"} named");
