@@ -62,8 +62,8 @@ internal sealed class ModeLibrary
         return Nothing;
     }
 
-    /// <summary>How much an unlisted cause throws readings off, over what a gross one does: a little here and there, or much.</summary>
-    public static double[] SizesOfUnlisted { get; } = [0.25, 1];
+    /// <summary>How much an unlisted cause throws readings off, over what is usual for one: hardly, plainly, or past all use.</summary>
+    public static double[] SizesOfUnlisted { get; } = [0.25, 1, 4];
 
     /// <summary>The fit under an unlisted cause: everything may be further off, and only looks at the dirt itself join the readings.</summary>
     /// <param name="size">How much further, over what a gross one throws readings off.</param>
