@@ -75,7 +75,7 @@ public sealed class ReportTimeTests(Chromium chromium)
             let state = seed * 7919 + 1;
             const chance = () => (state = (state * 1103515245 + 12345) % 2147483648) / 2147483648;
             for (let y = 0; y < 1200; y += 4) for (let x = 0; x < 1600; x += 4) {
-                const light = 90 + 60 * chance();
+                const light = 95 + 42 * chance();
                 context.fillStyle = `rgb(${light} ${light * 0.8} ${light * 0.6})`;
                 context.fillRect(x, y, 4, 4);
             }
