@@ -38,7 +38,7 @@ public sealed class ManyStovesTests(Chromium chromium)
         var many = await Start(page, files.Address);
         await page.Locator("nav.places a", new() { HasText = "Stoves" }).ClickAsync();
         await Expect(page.Locator("main .rows > li").First).ToBeVisibleAsync();
-        await Expect(page.Locator("main p.fine")).ToContainTextAsync($"{Stoves}");
+        await Expect(page.Locator("main p.fine")).ToContainTextAsync("stoves; those visited last");
         var list = await page.EvaluateAsync<double>(Opening);
         var (first, search) = await Search(page);
         var said = string.Create(CultureInfo.InvariantCulture, $"""

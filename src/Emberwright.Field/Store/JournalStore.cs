@@ -90,6 +90,9 @@ public sealed class JournalStore(IJSRuntime js)
     /// <summary>Keys of stoves without a forecast.</summary>
     public Task<string[]> Unforetold(int limit) => Ask<string[]>("unforetold", limit);
 
+    /// <summary>Reads what search looks through, before somebody types.</summary>
+    public Task Warm() => Do("warm");
+
     /// <summary>The stoves in which all words typed occur, in any of their forms, visited last first; and how many there are.</summary>
     public async Task<(int Count, IReadOnlyList<StoveLine> Stoves)> Find(string typed, int limit)
     {

@@ -165,16 +165,35 @@ export async function unforetold(limit) {
     return (await read('stoves', s => s.getAll())).filter(row => !row.foretold).slice(0, limit).map(row => row.stove);
 }
 
-// What search looks through, once it was needed: a text for each stove.
+// What search looks through, once it was needed: each stove's line with its folded text, visited last first.
 let words;
+
+function warmed() {
+    words ??= read('stoves', s => s.getAll()).then(rows => rows.sort(byDay));
+    return words;
+}
+
+const byDay = (a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0);
+
+/** Reads what search looks through, before somebody types. */
+export async function warm() {
+    await warmed();
+}
 
 /** The stoves in which every group of words has one that occurs, visited last first, as a JSON list. */
 export async function find(groups, limit) {
-    words ??= new Map((await read('stoves', s => s.getAll())).map(row => [row.stove, row]));
     const found = [];
-    for (const row of words.values()) if (groups.every(group => group.some(word => row.text.includes(word)))) found.push(row);
-    found.sort((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0));
-    return JSON.stringify({ count: found.length, stoves: `[${found.slice(0, limit).map(row => row.json).join(',')}]` });
+    let count = 0;
+    for (const row of await warmed()) {
+        if (groups.every(group => group.some(word => row.text.includes(word))) && ++count <= limit) found.push(row);
+    }
+    return JSON.stringify({ count, stoves: listed(found) });
+}
+
+function rewarm(changed) {
+    if (!words || changed.length === 0) return;
+    const keys = new Set(changed.map(row => row.stove));
+    words = words.then(rows => [...rows.filter(row => !keys.has(row.stove)), ...changed.filter(row => row.json !== null)].sort(byDay));
 }
 
 /** Keeps derived lines. A stove's line whose json is null is dropped. */
@@ -186,7 +205,7 @@ export async function keepLines(visits, stoves) {
             else transaction.objectStore('stoves').put(row);
         }
     });
-    if (words) for (const row of stoves) if (row.json === null) words.delete(row.stove); else words.set(row.stove, row);
+    rewarm(stoves);
 }
 
 /** Drops every derived line; they are made anew at the next start. */
