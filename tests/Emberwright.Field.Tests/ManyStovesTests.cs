@@ -40,6 +40,7 @@ public sealed class ManyStovesTests(Chromium chromium)
         await Expect(page.Locator("main .rows > li").First).ToBeVisibleAsync();
         await Expect(page.Locator("main p.fine")).ToContainTextAsync("stoves; those visited last");
         var list = await page.EvaluateAsync<double>(Opening);
+        await Console.Out.WriteLineAsync($"starts {few} {many}, list {list:0}");
         var (first, search) = await Search(page);
         var said = string.Create(CultureInfo.InvariantCulture, $"""
             | what | 9 visits | {Stoves * VisitsEach} visits |
@@ -104,7 +105,14 @@ public sealed class ManyStovesTests(Chromium chromium)
         for (var i = 0; i < typed.Length; i++)
         {
             await field.FillAsync(typed[i]);
-            await page.WaitForFunctionAsync("n => window.took.length === n", i + 1);
+            try
+            {
+                await page.WaitForFunctionAsync("n => window.took.length === n", i + 1, new() { Timeout = 30_000 });
+            }
+            catch (TimeoutException)
+            {
+                Assert.Fail($"'{typed[i]}' gave no new count; the page says '{await page.Locator("main p.fine").TextContentAsync()}'.");
+            }
         }
 
         var took = await page.EvaluateAsync<double[]>("window.took");
