@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Emberwright.Diagnosis;
 using Emberwright.Reports.FromVisit;
@@ -56,25 +55,20 @@ internal static class EveryPaper
         {
             var visit = DemoVisits.With(DemoVisits.With(DemoVisits.With(Service,
                 new PartBody("door rope", "DR-9", "ordered")), new PartBody("igniter", "IG-4", "ordered")), new ConsentBody("door rope", true, "85 USD", InWriting: true));
-            return VisitPapers.Quote(visit, Conclude(DemoVisits.Load("ash-passages-full")), Firm, "0.1.0");
+            var beliefs = DemoVisits.Concluded(visit);
+            return VisitPapers.Quote(visit, beliefs with { Suspects = [.. beliefs.Suspects.Select(s => s with { Probability = s.AsFound })] }, Firm, "0.1.0");
         }
     }
 
-    // Several papers say the same visit; it is concluded once.
-    private static readonly ConcurrentDictionary<string, Beliefs?> Concluded = new();
+    /// <summary>A visit's report while it is open.</summary>
+    public static ReportInput Of(Visit visit, UnitSystem units) => Printed(visit, DemoVisits.Concluded(visit), units);
 
-    /// <summary>A visit's report while it is open, concluded by the engine.</summary>
-    public static ReportInput Of(Visit visit, UnitSystem units) => Printed(visit, Conclude(visit), units);
-
-    /// <summary>The same, signed.</summary>
+    /// <summary>The same, signed. Its seal is one that does not change with the engine's last digits, and so neither does the code.</summary>
     public static ReportInput Closed(Visit visit, UnitSystem units)
     {
-        var beliefs = Conclude(visit);
-        return Printed(DemoVisits.Sealed(visit, SealedFigures.Of(beliefs, visit)), beliefs, units);
+        var beliefs = DemoVisits.Concluded(visit);
+        return Printed(DemoVisits.Sealed(visit, SealedFigures.Of(beliefs, visit)), beliefs, units) with { Seal = SampleReport.Cleaned.Seal };
     }
-
-    private static Beliefs? Conclude(Visit visit) =>
-        Concluded.GetOrAdd(VisitFile.Write(visit.Journal), file => Findings.Of(VisitFile.Read(file))?.Beliefs);
 
     private static ReportInput Printed(Visit visit, Beliefs? beliefs, UnitSystem units) =>
         VisitReport.Of(visit, beliefs, "0.1.0", units, _ => ImmutableArray<byte>.Empty, letterhead: Firm);
