@@ -132,7 +132,7 @@ internal sealed class Board : IBoard
         {
             if (!Rules.Allow(check, _catalogue, _situation)) continue;
             var outcomes = _situation.Knows(check, _catalogue) ? OutcomeTable.Nothing(_weights.Length) : OutcomeTable.Of(_situation.Untold(check, _catalogue), _catalogue, _predictive);
-            if (outcomes is null && IsProof(check.Id)) outcomes = OutcomeTable.Nothing(_weights.Length);
+            if (outcomes is null && (IsProof(check.Id) || check.Action is { } action && CuredBy(action, check.Cures) != 0)) outcomes = OutcomeTable.Nothing(_weights.Length);
             if (outcomes is not null) yield return Of(check, outcomes);
         }
 

@@ -40,7 +40,7 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     {
         if (!situation.Concern) return Routine(situation);
         var board = new Board(catalogue, tariff, predictive, situation);
-        return Arrange(board, [.. board.Options()], situation, alternatives);
+        return Arrange(board, Offered(board, predictive, situation), situation, alternatives);
     }
 
     /// <summary>
@@ -59,10 +59,16 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
         }
 
         var board = new Board(catalogue, tariff, predictive, situation);
-        List<Option> all = [.. board.Options()];
+        var all = Offered(board, predictive, situation);
         yield return Arrange(board, all, situation, alternatives);
         foreach (var deeper in new Lookahead(board).Over(all, Weighed)) yield return Arrange(board, deeper, situation, alternatives);
     }
+
+    // Once a call has all but named it, only what changes the arrangements is still asked.
+    private List<Option> Offered(Board board, IPredictive predictive, Situation situation) =>
+        situation.OnSite || !Arrangement.IsSettled(board, predictive.Explanations, catalogue)
+            ? [.. board.Options()]
+            : [.. board.Options().Where(o => Arrangement.MayChange(o, board))];
 
     private static double Weighed(Option option) => option.LikelyCures ? option.Total * ActingIsWorth : option.Total;
 
