@@ -101,7 +101,7 @@ public sealed class ManyStovesTests(Chromium chromium)
             }
             """);
         var field = page.GetByRole(AriaRole.Searchbox);
-        string[] typed = ["n", "name4", "name43", "name432", "name4321", "name43 lane", "name432 lane", "auger", "auger name11", "hob 40 name98"];
+        string[] typed = ["n", "name4", "name43", "name432", "name4321", "name43 lane", "name432 lane", "gearmotor", "gearmotor name11", "hob 40 name98"];
         for (var i = 0; i < typed.Length; i++)
         {
             await field.FillAsync(typed[i]);
