@@ -11,8 +11,9 @@ public static class Diagnose
     /// <param name="stove">The stove, its site and history.</param>
     /// <param name="evidence">Readings, signs and actions.</param>
     /// <param name="catalogue">Faults, signs, checks and actions of its pattern.</param>
-    public static Beliefs Run(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
-        Infer(stove, evidence, catalogue).Beliefs!;
+    /// <param name="workings">What earlier conclusions of the visit worked out; it shortens this one and never changes it.</param>
+    public static Beliefs Run(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue, Workings? workings = null) =>
+        Infer(stove, evidence, catalogue, workings).Beliefs!;
 
     /// <summary>
     /// The same, with the posterior from which the planner predicts. Areas, bands, explanations and alike sets are worked out when
@@ -21,8 +22,9 @@ public static class Diagnose
     /// <param name="stove">The stove, its site and history.</param>
     /// <param name="evidence">Readings, signs and actions.</param>
     /// <param name="catalogue">Faults, signs, checks and actions of its pattern.</param>
-    public static Progress Infer(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
-        Prepare(stove, evidence, catalogue).Whole();
+    /// <param name="workings">What earlier conclusions of the visit worked out; it shortens this one and never changes it.</param>
+    public static Progress Infer(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue, Workings? workings = null) =>
+        Prepare(stove, evidence, catalogue, workings).Whole();
 
     /// <summary>
     /// The same in slices of at most a few solves of the virtual stove, so that a screen can be drawn between them. The
@@ -31,19 +33,20 @@ public static class Diagnose
     /// <param name="stove">The stove, its site and history.</param>
     /// <param name="evidence">Readings, signs and actions.</param>
     /// <param name="catalogue">Faults, signs, checks and actions of its pattern.</param>
+    /// <param name="workings">What earlier conclusions of the visit worked out; it shortens this one and never changes it.</param>
     /// <exception cref="Stove.InputException">A number of site or card makes no sense.</exception>
     /// <exception cref="ArgumentException">The catalogue is of another pattern, or an action does not begin an epoch.</exception>
-    public static IEnumerable<Progress> Steps(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
-        Prepare(stove, evidence, catalogue).Steps();
+    public static IEnumerable<Progress> Steps(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue, Workings? workings = null) =>
+        Prepare(stove, evidence, catalogue, workings).Steps();
 
-    private static Run Prepare(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
+    private static Run Prepare(StoveCase stove, IReadOnlyList<Evidence> evidence, Catalogue catalogue, Workings? workings)
     {
         ArgumentNullException.ThrowIfNull(stove);
         ArgumentNullException.ThrowIfNull(evidence);
         ArgumentNullException.ThrowIfNull(catalogue);
         if (catalogue.PatternId != stove.Pattern.Id)
             throw new ArgumentException($"The catalogue is of pattern '{catalogue.PatternId}', the stove of '{stove.Pattern.Id}'; take Catalogue.For(stove.Pattern.Id).", nameof(catalogue));
-        return new Run(stove, new VirtualStoveModel(new VirtualStove(stove.Pattern, stove.Card, stove.Site)), SensorReadings.Judged(evidence, stove), catalogue);
+        return new Run((workings ?? new Workings()).For(stove, catalogue), SensorReadings.Judged(evidence, stove), catalogue);
     }
 }
 

@@ -20,7 +20,6 @@ namespace Emberwright.Visits;
 /// <param name="Catalogue">Faults, signs, checks and actions of the pattern.</param>
 /// <param name="Evidence">The facts that diagnosis used.</param>
 /// <param name="Beliefs">What is probably wrong.</param>
-/// <param name="NextCheck">What to do next.</param>
 /// <param name="Problems">What was wrong in the file.</param>
 public sealed record Findings(
     Visit Visit,
@@ -28,10 +27,18 @@ public sealed record Findings(
     Catalogue Catalogue,
     IReadOnlyList<Evidence> Evidence,
     Beliefs Beliefs,
-    NextCheck NextCheck,
     IReadOnlyList<Problem> Problems)
 {
     private const double Likely = 0.5;
+
+    private NextCheck? _next;
+
+    /// <summary>What to do next; planned when it is first looked at.</summary>
+    public NextCheck NextCheck
+    {
+        get => _next ??= new Planner(Catalogue, Tariff.Default).Next(Posterior, Situation);
+        init => _next = value;
+    }
 
     /// <summary>The posterior behind the beliefs, from which any check's results can be predicted.</summary>
     public required Posterior Posterior { get; init; }
@@ -43,11 +50,14 @@ public sealed record Findings(
     /// <param name="file">The file.</param>
     /// <param name="onSite">Whether somebody is at the stove; null reads it off what has been recorded.</param>
     /// <param name="rates">The firm's own rates by pattern.</param>
-    public static Findings? Of(VisitFile file, bool? onSite = null, IReadOnlyDictionary<string, PatternRates>? rates = null)
+    /// <param name="workings">What earlier findings of the visit worked out; it shortens these and never changes them.</param>
+    public static Findings? Of(VisitFile file, bool? onSite = null, IReadOnlyDictionary<string, PatternRates>? rates = null, Workings? workings = null)
     {
         ArgumentNullException.ThrowIfNull(file);
         var visit = Visit.Fold(file.Journal);
-        return PatternOf(visit) is { } pattern ? Steps(visit, pattern, file.Problems, onSite, rates?.GetValueOrDefault(pattern.Id)).Last().Findings! : null;
+        if (PatternOf(visit) is not { } pattern) return null;
+        var given = new Given(visit, pattern, file.Problems, onSite, rates?.GetValueOrDefault(pattern.Id));
+        return given.Concluding(Diagnose.Infer(given.Stove, given.Evidence, given.Catalogue, workings));
     }
 
     /// <summary>
@@ -123,28 +133,45 @@ public sealed record Findings(
     /// <param name="problems">What was wrong in its file.</param>
     /// <param name="onSite">Whether somebody is at the stove; null reads it off what has been recorded.</param>
     /// <param name="rates">The firm's own rates for the pattern.</param>
-    public static IEnumerable<(Progress Progress, Findings? Findings)> Steps(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems, bool? onSite = null, PatternRates? rates = null)
+    /// <param name="workings">What earlier findings of the visit worked out; it shortens these and never changes them.</param>
+    public static IEnumerable<(Progress Progress, Findings? Findings)> Steps(
+        Visit visit, Pattern pattern, IReadOnlyList<Problem> problems, bool? onSite = null, PatternRates? rates = null, Workings? workings = null)
     {
         ArgumentNullException.ThrowIfNull(visit);
         ArgumentNullException.ThrowIfNull(pattern);
         ArgumentNullException.ThrowIfNull(problems);
-        var catalogue = rates is null ? Catalogue.For(pattern.Id) : Catalogue.For(pattern.Id).Timed(rates.Minutes);
-        var (card, cardProblems) = CardOf(visit);
-        problems = [.. problems, .. cardProblems];
-        var stove = visit.Case(pattern, card) with { Rates = rates };
-        var evidence = SensorReadings.Judged(visit.Evidence(), stove);
-        foreach (var progress in Diagnose.Steps(stove, evidence, catalogue))
-        {
-            if (progress is not { Beliefs: { } beliefs, Posterior: { } posterior })
-            {
-                yield return (progress, null);
-                continue;
-            }
+        var given = new Given(visit, pattern, problems, onSite, rates);
+        return Diagnose.Steps(given.Stove, given.Evidence, given.Catalogue, workings)
+            .Select(progress => (progress, progress.Beliefs is null ? null : given.Concluding(progress)));
+    }
 
-            yield return (progress, null);
-            var situation = new Situation(evidence, beliefs.Stops, onSite ?? IsOnSite(visit), IsMadeSafe(visit), IsConcern(stove, beliefs));
-            var next = new Planner(catalogue, Tariff.Default).Next(posterior, situation);
-            yield return (progress, new Findings(visit, stove, catalogue, evidence, beliefs, next, problems) { Posterior = posterior, Situation = situation });
+    /// <summary>What diagnosis is given of a visit.</summary>
+    private sealed class Given
+    {
+        private readonly Visit _visit;
+        private readonly IReadOnlyList<Problem> _problems;
+        private readonly bool? _onSite;
+
+        public Given(Visit visit, Pattern pattern, IReadOnlyList<Problem> problems, bool? onSite, PatternRates? rates)
+        {
+            var (card, cardProblems) = CardOf(visit);
+            (_visit, _onSite, _problems) = (visit, onSite, [.. problems, .. cardProblems]);
+            Catalogue = rates is null ? Catalogue.For(pattern.Id) : Catalogue.For(pattern.Id).Timed(rates.Minutes);
+            Stove = visit.Case(pattern, card) with { Rates = rates };
+            Evidence = SensorReadings.Judged(visit.Evidence(), Stove);
+        }
+
+        public StoveCase Stove { get; }
+
+        public Catalogue Catalogue { get; }
+
+        public IReadOnlyList<Evidence> Evidence { get; }
+
+        public Findings Concluding(Progress progress)
+        {
+            var beliefs = progress.Beliefs!;
+            var situation = new Situation(Evidence, beliefs.Stops, _onSite ?? IsOnSite(_visit), IsMadeSafe(_visit), IsConcern(Stove, beliefs));
+            return new Findings(_visit, Stove, Catalogue, Evidence, beliefs, _problems) { Posterior = progress.Posterior!, Situation = situation };
         }
     }
 

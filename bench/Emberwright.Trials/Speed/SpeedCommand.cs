@@ -29,8 +29,43 @@ internal static class SpeedCommand
             string Mean(Func<(int Pieces, double[] Stages, double Brief), double> of) => rows.Average(of).ToString("0.0", CultureInfo.InvariantCulture);
             Console.WriteLine($"| {rung} | {Mean(r => r.Pieces)} | {Mean(r => r.Stages.Sum())} | {string.Join(" | ", Enumerable.Range(0, 5).Select(k => Mean(r => r.Stages[k])))} | {Mean(r => r.Brief)} |");
         }
+        Console.WriteLine();
+        Console.WriteLine("| one more piece | cases | at once, ms | of it the middle half, ms | from nothing, ms |");
+        Console.WriteLine("|---|---|---|---|---|");
+        var pieces = hidden.SelectMany(Increments).GroupBy(i => i.Kind).OrderBy(g => g.Key, StringComparer.Ordinal);
+        foreach (var kind in pieces)
+        {
+            double[] ms = [.. kind.Select(i => i.Ms).Order()];
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {kind.Key} | {ms.Length} | {ms.Average():0.0} | {ms[ms.Length / 4]:0.0} … {ms[ms.Length * 3 / 4]:0.0} | {kind.Average(i => i.Anew):0.0} |"));
+        }
         return 0;
     }
+
+    /// <summary>The last pieces of the richest evidence, each added to all before it.</summary>
+    private static IEnumerable<(string Kind, double Ms, double Anew)> Increments(HiddenStove stove)
+    {
+        var all = EvidenceLadder.Of(stove).Last().Evidence;
+        Evidence[] order = [.. all.Where(e => e is ReadingEvidence r && !IsElectrical(r)).Concat(all.Where(e => e is ReadingEvidence r && IsElectrical(r))), .. all.Where(e => e is SignEvidence)];
+        for (var k = order.Length - 8; k < order.Length; k++)
+        {
+            var (best, anew) = (double.PositiveInfinity, double.PositiveInfinity);
+            for (var repeat = 0; repeat < 2; repeat++)
+            {
+                var workings = new Workings();
+                Diagnose.Infer(stove.Case, order[..k], stove.Catalogue, workings);
+                var began = OwnTime.Ms;
+                Diagnose.Infer(stove.Case, order[..(k + 1)], stove.Catalogue, workings);
+                best = Math.Min(best, OwnTime.Ms - began);
+                began = OwnTime.Ms;
+                Diagnose.Infer(stove.Case, order[..(k + 1)], stove.Catalogue);
+                anew = Math.Min(anew, OwnTime.Ms - began);
+            }
+            var kind = order[k] is ReadingEvidence ? "meter reading" : stove.Catalogue.Sign(((SignEvidence)order[k]).Sign)!.Margin is null ? "answer" : "answer that joins the fit";
+            yield return (kind, best, anew);
+        }
+    }
+
+    private static bool IsElectrical(ReadingEvidence reading) => reading.Observable.Measure is Emberwright.Stove.Measure.Voltage or Emberwright.Stove.Measure.Resistance;
 
     private static (int Pieces, double[] Stages, double Brief) Of(HiddenStove stove, IReadOnlyList<Evidence> evidence, int repeats)
     {

@@ -20,6 +20,7 @@ internal sealed class AttendSession
     private readonly UnitSystem _units;
     private readonly bool _onSite;
     private readonly HashSet<Item> _left = [];
+    private readonly Workings _workings = new();
     private Findings _findings;
     private NextCheck _next;
     private string? _inHand;
@@ -97,7 +98,7 @@ internal sealed class AttendSession
         var (before, asked) = (_findings.Beliefs, Current);
         var (file, _) = _log.Append(body);
         Say($"Written. {said}");
-        _findings = Findings.Of(file, _onSite) ?? _findings;
+        _findings = Findings.Of(file, _onSite, workings: _workings) ?? _findings;
         Say(Movement.Between(before, _findings.Beliefs));
         SayStops([.. _findings.Beliefs.Stops.Where(s => before.Stops.All(b => b.Rule != s.Rule))]);
         foreach (var gone in before.Stops.Where(b => _findings.Beliefs.Stops.All(s => s.Rule != b.Rule))) Say($"No longer standing: {gone.Words}");

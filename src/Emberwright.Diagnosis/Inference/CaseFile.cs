@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Emberwright.Diagnosis.Signs;
 using Emberwright.Stove;
 using Emberwright.Stove.Controls;
@@ -10,36 +11,37 @@ namespace Emberwright.Diagnosis.Inference;
 /// <summary>One case made ready for inference: its faults, its evidence sorted by kind, its epochs.</summary>
 internal sealed class CaseFile
 {
-    private readonly int[] _curedIn;
-    private readonly int[] _first;
     private const double UnsettledPa = 3;
 
-    private CaseFile(StoveCase stove, IStoveModel model, IReadOnlyList<SupposedFault> supposed, IReadOnlyList<Fault> faults, EpochPlan plan)
+    private readonly Supposition _supposed;
+
+    private CaseFile(Groundwork ground, Supposition supposed, EpochPlan plan)
     {
-        Stove = stove;
-        Model = model;
-        Discrete = [.. supposed.Select(s => s.Fault)];
-        Fouling = [.. faults.Where(f => f.Fouling is { } fouling && PriorTable.PatternSd(fouling.Parameter, stove) is not null)];
-        Faults = [.. Discrete, .. Fouling];
+        Ground = ground;
+        _supposed = supposed;
         Plan = plan;
-        _curedIn = [.. supposed.Select(s => s.CuredIn)];
-        _first = [.. Discrete.Select(f => Array.FindIndex([.. Discrete], d => d.Id == f.Id))];
     }
 
+    /// <summary>What follows from the stove alone.</summary>
+    public Groundwork Ground { get; }
+
+    /// <summary>All hypotheses up to pairs.</summary>
+    public IReadOnlyList<Hypothesis> Hypotheses => _supposed.Hypotheses;
+
     /// <summary>The stove.</summary>
-    public StoveCase Stove { get; }
+    public StoveCase Stove => Ground.Stove;
 
     /// <summary>What predicts it.</summary>
-    public IStoveModel Model { get; }
+    public IStoveModel Model => Ground.Model;
 
     /// <summary>Discrete faults, then fouling faults; sets are given by index into this list.</summary>
-    public IReadOnlyList<Fault> Faults { get; }
+    public IReadOnlyList<Fault> Faults => _supposed.Faults;
 
     /// <summary>Faults that are there or not.</summary>
-    public IReadOnlyList<Fault> Discrete { get; }
+    public IReadOnlyList<Fault> Discrete => _supposed.Discrete;
 
     /// <summary>Faults that are there once a restriction has passed its limit.</summary>
-    public IReadOnlyList<Fault> Fouling { get; }
+    public IReadOnlyList<Fault> Fouling => _supposed.Fouling;
 
     /// <summary>Epochs.</summary>
     public EpochPlan Plan { get; }
@@ -64,19 +66,17 @@ internal sealed class CaseFile
     /// <param name="model">What predicts it.</param>
     /// <param name="evidence">All evidence, in any order.</param>
     /// <param name="catalogue">Faults, signs and actions of the pattern.</param>
-    public static CaseFile Of(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
+    public static CaseFile Of(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue) =>
+        Of(new Groundwork(stove, model, catalogue), evidence);
+
+    /// <summary>Sorts the evidence.</summary>
+    /// <param name="ground">What follows from the stove alone.</param>
+    /// <param name="evidence">All evidence, in any order.</param>
+    public static CaseFile Of(Groundwork ground, IReadOnlyList<Evidence> evidence)
     {
+        var (stove, model, catalogue, circuit) = (ground.Stove, ground.Model, ground.Catalogue, ground.Circuit);
         var plan = EpochPlan.Of(evidence, catalogue);
-        var faults = Circumstances.Rated(catalogue.Faults, stove);
-        var supposed = SupposedFault.Of(faults.Where(f => f.Fouling is null), plan);
-        var file = new CaseFile(stove, model, supposed, faults, plan)
-        {
-            Readings = ReadingSet.Of([]),
-            Conditionals = [],
-            Stated = [],
-            Unused = [],
-        };
-        var circuit = Circuit(stove);
+        var supposed = ground.Supposing(plan);
         var readings = new List<ReadingEvidence>();
         var conditionals = new List<IConditional>();
         var stated = new List<StatedSign>();
@@ -87,7 +87,9 @@ internal sealed class CaseFile
             switch (item)
             {
                 case ReadingEvidence reading when circuit is not null && circuit.Knows(reading.Observable.Measure, reading.Observable.Place):
-                    conditionals.Add(new ElectricalReading(reading, circuit, Rules(circuit.Wiring, stove, model, reading.Observable.Condition), circuit.Wiring.Mains.NominalV));
+                    conditionals.Add(supposed.Once(
+                        string.Create(CultureInfo.InvariantCulture, $"{reading.Id}|{reading.Epoch}|{reading.Observable}|{reading.Value:R}"),
+                        () => new ElectricalReading(reading, circuit, ground.Rules(reading.Observable.Condition), circuit.Wiring.Mains.NominalV)));
                     break;
                 case ReadingEvidence reading when Predicts(model, stove, reading.Observable):
                     readings.Add(reading);
@@ -96,8 +98,9 @@ internal sealed class CaseFile
                     var sign = definition.TellsOfThePast ? said with { Epoch = 0 } : said;
                     // Told twice is not seen twice.
                     if (!told.Add((sign.Epoch, sign.Sign, sign.Outcome))) break;
-                    var table = new SignTable(definition, file.Faults);
-                    if (definition.Margin is { } margin && Reaches(model, stove, margin)) conditionals.Add(new GradedSign(sign, table, file.Faults));
+                    var table = supposed.TableOf(definition);
+                    if (definition.Margin is { } margin && Reaches(model, stove, margin))
+                        conditionals.Add(supposed.Once($"{sign.Id}|{sign.Epoch}|{sign.Sign}|{sign.Outcome}", () => new GradedSign(sign, table, supposed.Faults)));
                     else stated.Add(new StatedSign(sign, table, definition.IndexOf(sign.Outcome)));
                     break;
                 case ActionEvidence action when catalogue.Action(action.Action) is not null:
@@ -107,7 +110,7 @@ internal sealed class CaseFile
                     break;
             }
         }
-        return new CaseFile(stove, model, supposed, faults, plan)
+        return new CaseFile(ground, supposed, plan)
         {
             Readings = Settled(ReadingSet.Of(readings), stove),
             Conditionals = conditionals,
@@ -117,14 +120,14 @@ internal sealed class CaseFile
     }
 
     /// <summary>First epoch in which a discrete fault is gone; int.MaxValue when nothing cured it or it outlasted the cure.</summary>
-    public int CuredIn(int fault) => _curedIn[fault];
+    public int CuredIn(int fault) => _supposed.CuredIn[fault];
 
     /// <summary>The first index of the same fault: one that outlasted its cure and one that did not are one fault.</summary>
-    public int FirstOf(int fault) => _first[fault];
+    public int FirstOf(int fault) => _supposed.First[fault];
 
     /// <summary>The discrete faults of a hypothesis that are still there in an epoch.</summary>
     public IReadOnlyList<Fault> Present(int[] faults, int epoch) =>
-        [.. faults.Where(f => _curedIn[f] > epoch).Select(f => Discrete[f])];
+        [.. faults.Where(f => CuredIn(f) > epoch).Select(f => Discrete[f])];
 
     private static IEnumerable<Evidence> Sorted(IReadOnlyList<Evidence> evidence) => evidence
         .OrderBy(e => e.Epoch)

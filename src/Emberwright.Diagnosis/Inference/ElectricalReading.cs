@@ -18,6 +18,7 @@ internal sealed class ElectricalReading : IConditional
     private const double SameShown = 0.7;
 
     private const int Most = 2;
+    private const double Least = -1000;
 
     private readonly ReadingEvidence _reading;
     private readonly ElectricalReadings _circuit;
@@ -71,10 +72,14 @@ internal sealed class ElectricalReading : IConditional
     /// <summary>The reading behind its contacts; faults that hardly change it share one margin, so that they share fits.</summary>
     private Bound Behind(ImmutableArray<ContactRule> rules, double closed, double open)
     {
-        var key = FormattableString.Invariant($"{string.Join('+', rules.Select(r => r.Contact))}:{Math.Round(Math.Max(closed, -200) / Alike):0}/{Math.Round(Math.Max(open, -200) / Alike):0}");
+        // Rounded, so that it does not matter which of them comes first.
+        (closed, open) = (Rounded(closed), Rounded(open));
+        var key = FormattableString.Invariant($"{string.Join('+', rules.Select(r => r.Contact))}:{closed:0.00}/{open:0.00}");
         if (_behind.TryGetValue(key, out var bound)) return bound;
         bound = new Bound(key, new ContactMargin(_reading.Epoch, rules, closed, open), 0);
         _behind.Add(key, bound);
         return bound;
     }
+
+    private static double Rounded(double ln) => Math.Round(Math.Max(ln, Least) / Alike) * Alike;
 }

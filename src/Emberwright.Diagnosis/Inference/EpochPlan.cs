@@ -1,3 +1,4 @@
+using System.Globalization;
 using Emberwright.Diagnosis.Checks;
 using Emberwright.Stove;
 
@@ -12,12 +13,16 @@ internal sealed class EpochPlan
     private readonly Dictionary<string, int> _curedIn;
     private readonly Dictionary<string, double> _missed;
 
-    private EpochPlan(IReadOnlyList<IReadOnlySet<Parameter>> redrawn, Dictionary<string, int> curedIn, Dictionary<string, double> missed)
+    private EpochPlan(string key, IReadOnlyList<IReadOnlySet<Parameter>> redrawn, Dictionary<string, int> curedIn, Dictionary<string, double> missed)
     {
+        Key = key;
         _missed = missed;
         Redrawn = redrawn;
         _curedIn = curedIn;
     }
+
+    /// <summary>What was done when; plans with the same key are the same.</summary>
+    public string Key { get; }
 
     /// <summary>Parameters drawn anew at the start of each epoch; the first draws none.</summary>
     public IReadOnlyList<IReadOnlySet<Parameter>> Redrawn { get; }
@@ -57,6 +62,7 @@ internal sealed class EpochPlan
             }
             foreach (var redraw in action.Redraws) redrawn[done.Epoch].Add(redraw.Parameter);
         }
-        return new EpochPlan(redrawn, curedIn, missed);
+        var key = string.Join(',', evidence.OfType<ActionEvidence>().Select(a => string.Create(CultureInfo.InvariantCulture, $"{a.Epoch}:{a.Action}")).Order(StringComparer.Ordinal).Prepend(count.ToString(CultureInfo.InvariantCulture)));
+        return new EpochPlan(key, redrawn, curedIn, missed);
     }
 }

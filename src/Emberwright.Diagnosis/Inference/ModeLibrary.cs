@@ -15,13 +15,13 @@ internal sealed class ModeLibrary
     private const string CapLook = "cap-look";
 
     private readonly CaseFile _file;
+    private readonly Scene _scene;
     private readonly SolveCache _cache;
     private readonly Layout _layout;
     private readonly Prior _prior;
     private readonly BoundTable _bounds;
     private readonly List<FaultShift>[] _shifts;
     private readonly Dictionary<string, Mode?> _modes = new(StringComparer.Ordinal);
-    private readonly Dictionary<Mode, FoulingStates> _states = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Candidate, Mode> _full = new(ReferenceEqualityComparer.Instance);
     private readonly HashSet<Parameter> _seen = [];
 
@@ -30,11 +30,19 @@ internal sealed class ModeLibrary
     /// <param name="layout">Its unknowns without faults.</param>
     /// <param name="prior">Their prior.</param>
     public ModeLibrary(CaseFile file, Layout layout, Prior prior)
+        : this(file, new Scene(file.Model, layout, prior, file.Readings))
+    {
+    }
+
+    /// <summary>Prepares the library on what its readings have given so far.</summary>
+    /// <param name="file">The case.</param>
+    /// <param name="scene">What its readings give.</param>
+    public ModeLibrary(CaseFile file, Scene scene)
     {
         _file = file;
-        _cache = new SolveCache(file.Model);
-        _layout = layout;
-        _prior = prior;
+        _scene = scene;
+        var layout = scene.Layout;
+        (_cache, _layout, _prior) = (scene.Cache, layout, scene.Prior);
         _bounds = new BoundTable(file);
         _shifts =
         [
@@ -55,7 +63,7 @@ internal sealed class ModeLibrary
     /// <exception cref="InvalidOperationException">Not even the healthy stove can be solved in the conditions read.</exception>
     public Mode FitNothing()
     {
-        Nothing = Fitted([], _file.Readings, null, _prior.Mean)
+        Nothing = _scene.Fit($"nothing{Key([], Bounds([]))}", null, () => Fitted([], _scene.Readings, null, _prior.Mean))
             ?? throw new InvalidOperationException("The virtual stove has no solution in one of the conditions read; check pattern, vent and site.");
         foreach (var parameter in Enum.GetValues<Parameter>())
             if (IsSeen(parameter)) _seen.Add(parameter);
@@ -67,8 +75,8 @@ internal sealed class ModeLibrary
 
     /// <summary>The fit under an unlisted cause: everything may be further off, and only looks at the dirt itself join the readings.</summary>
     /// <param name="size">How much further, over what a gross one throws readings off.</param>
-    public Mode? FitUnlisted(double size) =>
-        Mode.From(new Problem(_cache, _layout, _prior, Widened(size), [.. Bounds([]).Select(b => b.Margin).OfType<IMargin>().Where(ShowsDirt)]), Nothing.Mean);
+    public Mode? FitUnlisted(double size) => _scene.Fit(
+        FormattableString.Invariant($"unlisted {size}{Key([], [.. Bounds([]).Where(b => b.Margin is { } m && ShowsDirt(m))])}"), Nothing, () => Mode.From(new Problem(_cache, _layout, _prior, Widened(size), [.. Bounds([]).Select(b => b.Margin).OfType<IMargin>().Where(ShowsDirt)]), Nothing.Mean));
 
     /// <summary>True for evidence that shows a parameter itself, whatever else may be wrong with the stove.</summary>
     public static bool ShowsDirt(IMargin margin) => margin.Quantities.All(q => q.Parameter is not null);
@@ -78,7 +86,7 @@ internal sealed class ModeLibrary
     {
         var key = Key(Shifts(faults), Bounds(faults));
         if (_modes.TryGetValue(key, out var mode)) return mode;
-        mode = FromBetterStart(faults, start);
+        mode = _scene.Fit(key, start, () => FromBetterStart(faults, start));
         _modes.Add(key, mode);
         return mode;
     }
@@ -89,10 +97,10 @@ internal sealed class ModeLibrary
     /// </summary>
     private Mode? FromBetterStart(int[] faults, Mode start)
     {
-        var problem = Problem(faults, _file.Readings, null, start);
+        var problem = Problem(faults, _scene.Readings, null, start);
         var near = Start(faults, start);
         if (start.Strain() < Strained) return Mode.From(problem, near);
-        var plain = Problem(faults, _file.Readings, null);
+        var plain = Problem(faults, _scene.Readings, null);
         var afresh = _prior.With(plain.Layout).Mean;
         var (a, b) = (problem.At(near), plain.At(afresh));
         var nearer = !b.Solved || a.Solved && a.Misfit <= b.Misfit;
@@ -103,28 +111,30 @@ internal sealed class ModeLibrary
     }
 
     /// <summary>The linear answer under two faults at the better single's fit with the other's mean severity.</summary>
-    public Mode? Extrapolate(int[] faults, Mode start)
+    public Mode? Extrapolate(int[] faults, Mode start) => _scene.Fit($"linear{Key(Shifts(faults), Bounds(faults))}", start, () =>
     {
-        var problem = Problem(faults, _file.Readings, null, start);
+        var problem = Problem(faults, _scene.Readings, null, start);
         return Mode.Linear(problem, problem.At(Start(faults, start)));
-    }
+    });
 
     /// <summary>The fit with one reading taken as grossly wrong.</summary>
-    public Mode? WithoutReading(int[] faults, int reading, Mode start) =>
-        Fitted(faults, _file.Readings.Widened(i => i == reading ? Noise.Gross(_file.Readings.Items[i].Observable.Measure, _file.Readings.Items[i].Value) : 0), null, Start(faults, start));
+    public Mode? WithoutReading(int[] faults, int reading, Mode start) => _scene.Fit(
+        FormattableString.Invariant($"without {reading}{Key(Shifts(faults), Bounds(faults))}"), start,
+        () => Fitted(faults, _scene.Readings.Widened(i => i == reading ? Noise.Gross(_scene.Readings.Items[i].Observable.Measure, _scene.Readings.Items[i].Value) : 0), null, Start(faults, start)));
 
     /// <summary>The fit with one meter reading or graded sign left out.</summary>
-    public Mode? WithoutConditional(int[] faults, IConditional conditional, Mode start) =>
-        Fitted(faults, _file.Readings, conditional, Start(faults, start));
+    public Mode? WithoutConditional(int[] faults, IConditional conditional, Mode start) => _scene.Fit(
+        $"less{Key(Shifts(faults), [.. Bounds(faults).Where((_, i) => !ReferenceEquals(_file.Conditionals[i], conditional))])}", start,
+        () => Fitted(faults, _scene.Readings, conditional, Start(faults, start)));
 
     /// <summary>Joint fouling under a mode.</summary>
-    public FoulingStates States(Mode mode)
-    {
-        if (_states.TryGetValue(mode, out var states)) return states;
-        states = FoulingStates.Of(mode, _file.Fouling);
-        _states.Add(mode, states);
-        return states;
-    }
+    public FoulingStates States(Mode mode) => _scene.States(mode, _file.Fouling);
+
+    /// <summary>What one more fault's shifts would do to a mode.</summary>
+    public Border Border(Mode mode, IReadOnlyList<FaultShift> shifts) => _scene.Border(mode, Key(shifts, []), shifts);
+
+    /// <summary>How seldom readings that a mode explains misfit it as these do.</summary>
+    public double MisfitShare(Mode mode) => _scene.MisfitShare(mode);
 
     /// <summary>What each meter reading and graded sign says under a set of faults.</summary>
     public Bound[] Bounds(int[] faults) => _bounds.Of(faults);
@@ -165,12 +175,12 @@ internal sealed class ModeLibrary
         return false;
     }
 
-    private static string Key(IReadOnlyList<FaultShift> shifts, Bound[] bounds)
+    private string Key(IReadOnlyList<FaultShift> shifts, Bound[] bounds)
     {
         var key = new StringBuilder();
         foreach (var s in shifts) key.Append(CultureInfo.InvariantCulture, $"{(int)s.Parameter},{s.Mean:R},{s.Sd:R},{s.CuredIn},{s.Place};");
-        for (var b = 0; b < bounds.Length; b++)
-            if (bounds[b].Margin is not null) key.Append(CultureInfo.InvariantCulture, $"|{b}:{bounds[b].Key}");
+        foreach (var bound in bounds)
+            if (bound.Margin is not null) key.Append(CultureInfo.InvariantCulture, $"|{_scene.Number(bound)}");
         return key.ToString();
     }
 
@@ -188,7 +198,7 @@ internal sealed class ModeLibrary
     }
 
     private ReadingSet Widened(double size) =>
-        _file.Readings.Widened(i => size * Noise.Unlisted(_file.Readings.Items[i].Observable.Measure, _file.Readings.Items[i].Value));
+        _scene.Readings.Widened(i => size * Noise.Unlisted(_scene.Readings.Items[i].Observable.Measure, _scene.Readings.Items[i].Value));
 
     private Mode? Fitted(int[] faults, ReadingSet readings, IConditional? leftOut, double[] start) =>
         Mode.From(Problem(faults, readings, leftOut), start);

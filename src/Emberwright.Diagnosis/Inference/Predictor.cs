@@ -22,7 +22,7 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
     private readonly Dictionary<(Mode, Quantity, bool), (double Mean, double[] Row)> _rows = [];
     private readonly Dictionary<Condition, ImmutableArray<ContactRule>> _rules = [];
     private readonly Dictionary<string, double> _meter = new(StringComparer.Ordinal);
-    private readonly ElectricalReadings? _circuit = CaseFile.Circuit(file.Stove);
+    private readonly ElectricalReadings? _circuit = file.Ground.Circuit;
 
     /// <summary>Joint mean and covariance of readings taken now, instruments included.</summary>
     /// <param name="scenario">The scenario.</param>
@@ -171,7 +171,7 @@ internal sealed class Predictor(CaseFile file, ModeLibrary library)
     private ImmutableArray<ContactRule> Rules(Condition condition)
     {
         if (_rules.TryGetValue(condition, out var known)) return known;
-        known = CaseFile.Rules(_circuit!.Wiring, file.Stove, file.Model, condition);
+        known = file.Ground.Rules(condition);
         _rules.Add(condition, known);
         return known;
     }

@@ -12,26 +12,28 @@ internal sealed class Run
     private readonly Search _search;
     private readonly BeliefsWriter _writer;
 
-    /// <summary>Prepares a diagnosis.</summary>
+    /// <summary>Prepares a diagnosis from nothing.</summary>
     /// <param name="stove">The stove.</param>
     /// <param name="model">What predicts it.</param>
     /// <param name="evidence">All evidence.</param>
     /// <param name="catalogue">Faults, signs and actions of the pattern.</param>
     public Run(StoveCase stove, IStoveModel model, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
+        : this(new Groundwork(stove, model, catalogue), evidence, catalogue)
     {
-        _file = CaseFile.Of(stove, model, evidence, catalogue);
+    }
+
+    /// <summary>Prepares a diagnosis on what has been worked out about the stove.</summary>
+    /// <param name="ground">What has been worked out.</param>
+    /// <param name="evidence">All evidence.</param>
+    /// <param name="catalogue">Faults, signs and actions of the pattern.</param>
+    public Run(Groundwork ground, IReadOnlyList<Evidence> evidence, Catalogue catalogue)
+    {
+        _file = CaseFile.Of(ground, evidence);
         _catalogue = catalogue;
-        var known = LastVisit.Of(stove, model);
-        var offsets = _file.Readings.Items.Select(r => (r.Observable.Measure, r.Observable.Place)).Concat(known?.Offsets ?? []).ToArray();
-        var layout = Layout.Of(stove, _file.Plan.Redrawn, offsets, serviced: false);
-        _library = new ModeLibrary(_file, layout, Prior.Of(layout, known));
-        _hypotheses = Hypothesis.All(_file.Discrete, _file.Fouling, stove.History.IsService);
+        _hypotheses = _file.Hypotheses;
+        _library = new ModeLibrary(_file, ground.Of(_file));
         _search = new Search(_file, _library);
-        var healthy = Layout.Of(stove, [new HashSet<Parameter>()], offsets, serviced: true);
-        var bands = new HealthyBands(
-            new Problem(new SolveCache(model), healthy, Prior.Of(healthy, known), ReadingSet.Of([]), []),
-            known is not null ? "last visit" : stove.Card is { Healthy.Count: > 0 } ? "card" : "pattern");
-        _writer = new BeliefsWriter(_file, _library, catalogue, evidence, bands, _hypotheses);
+        _writer = new BeliefsWriter(_file, _library, _catalogue, evidence, ground.Bands, _hypotheses);
     }
 
     /// <summary>Solves of the virtual stove so far.</summary>
@@ -88,7 +90,7 @@ internal sealed class Run
     private Progress Conclude(DiagnosisStage stage, int done)
     {
         var candidates = _search.Candidates;
-        var share = candidates.Where(c => !c.IsUnlisted).MaxBy(c => c.LnWeight) is { } best ? MisfitAlarm.Share(best.Mode) : 1;
+        var share = candidates.Where(c => !c.IsUnlisted).MaxBy(c => c.LnWeight) is { } best ? _library.MisfitShare(best.Mode) : 1;
         Weigh(candidates, MisfitAlarm.LeastUnlisted(share, Hypothesis.UnlistedShare));
         var posterior = new Posterior(_file, _library, _catalogue, candidates);
         return new Progress(stage, done, _hypotheses.Count, _writer.Write(posterior, candidates, _search.Builder, MisfitAlarm.Sounds(share)), posterior);

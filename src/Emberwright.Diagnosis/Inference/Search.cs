@@ -79,7 +79,6 @@ internal sealed class Search
     {
         var singles = _candidates.Where(c => c.Hypothesis.Kind == HypothesisKind.Single).ToDictionary(c => c.Hypothesis.Faults[0]);
         var shifts = Enumerable.Range(0, _file.Discrete.Count).Select(f => _library.Shifts([f])).ToArray();
-        var borders = new Dictionary<(Mode, int), Border>();
         var best = _candidates.Max(c => c.LnWeight);
         var done = 0;
         var solves = _library.Solves;
@@ -98,8 +97,8 @@ internal sealed class Search
             var fromB = b is not null && BoundTable.SameMargins(bounds, b.Bounds);
             var candidate = fromA && shifts[j].Count == 0 ? _builder.Build(hypothesis, a!.Mode, singles: (a, b))
                 : fromB && shifts[i].Count == 0 ? _builder.Build(hypothesis, b!.Mode, singles: (a, b))
-                : fromA && (!fromB || a!.LnWeight >= b!.LnWeight) ? Joint(hypothesis, a!, j, (a, b), shifts, borders, best)
-                : fromB ? Joint(hypothesis, b!, i, (a, b), shifts, borders, best)
+                : fromA && (!fromB || a!.LnWeight >= b!.LnWeight) ? Joint(hypothesis, a!, j, (a, b), shifts, best)
+                : fromB ? Joint(hypothesis, b!, i, (a, b), shifts, best)
                 : _library.Fit(hypothesis.Faults, _library.Nothing) is { } mode ? _builder.Build(hypothesis, mode, singles: (a, b))
                 : null;
             if (candidate is not null)
@@ -177,10 +176,9 @@ internal sealed class Search
 
     /// <summary>A pair of faults that both act on the fit, from the fit of one of them.</summary>
     private Candidate Joint(
-        Hypothesis hypothesis, Candidate start, int other, (Candidate?, Candidate?) singles, IReadOnlyList<FaultShift>[] shifts,
-        Dictionary<(Mode, int), Border> borders, double best)
+        Hypothesis hypothesis, Candidate start, int other, (Candidate?, Candidate?) singles, IReadOnlyList<FaultShift>[] shifts, double best)
     {
-        var border = BorderOf(start.Mode, other, shifts, borders);
+        var border = _library.Border(start.Mode, shifts[other]);
         var screened = _builder.Build(hypothesis, start.Mode, border.LnGain, singles: singles);
         if (!(screened.LnWeight - border.LnGain + border.LnBest > best - Window)) return screened;
 
@@ -190,13 +188,5 @@ internal sealed class Search
         var candidate = _builder.Build(hypothesis, linear);
         if (!(candidate.LnWeight > best - Window)) return candidate;
         return _library.Fit(hypothesis.Faults, start.Mode) is { } fitted ? _builder.Build(hypothesis, fitted) : candidate;
-    }
-
-    private static Border BorderOf(Mode mode, int fault, IReadOnlyList<FaultShift>[] shifts, Dictionary<(Mode, int), Border> borders)
-    {
-        if (borders.TryGetValue((mode, fault), out var border)) return border;
-        border = Border.Of(mode, shifts[fault]);
-        borders.Add((mode, fault), border);
-        return border;
     }
 }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Emberwright.Diagnosis;
 using Emberwright.Diagnosis.Rates;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits;
@@ -10,6 +11,9 @@ public static class Engine
 {
     // A screen is drawn every 16 ms; what is left of that belongs to the browser.
     private static readonly TimeSpan Slice = TimeSpan.FromMilliseconds(8);
+
+    // One visit is open at a time; of another stove they begin anew by themselves.
+    private static readonly Workings Workings = new();
 
     /// <summary>Version of the engine, as the seal names it.</summary>
     public static string Version { get; } = typeof(Findings).Assembly.GetName().Version!.ToString(3);
@@ -23,7 +27,7 @@ public static class Engine
         if (visit.Appliance is not { } appliance || PatternLibrary.Find(appliance.Pattern) is not { } pattern) yield break;
         await Task.Delay(1, cancellation);
         var began = TimeProvider.System.GetTimestamp();
-        foreach (var (_, findings) in Findings.Steps(visit, pattern, [], rates: rates(pattern.Id)))
+        foreach (var (_, findings) in Findings.Steps(visit, pattern, [], rates: rates(pattern.Id), workings: Workings))
         {
             if (findings is not null) yield return findings;
             if (findings is null && TimeProvider.System.GetElapsedTime(began) < Slice) continue;
