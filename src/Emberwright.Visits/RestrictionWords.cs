@@ -27,6 +27,15 @@ public static class RestrictionWords
         ? $"{Of(parameter, estimate.Median)}, ×{Times(estimate.Median)} ({Times(estimate.Low)}–{Times(estimate.High)}) of a sound one"
         : $"{Of(parameter, estimate.Median)}, {Percent(estimate.Median)} % ({Percent(estimate.Low)}–{Percent(estimate.High)})";
 
+    /// <summary>As found and as left: "poor, 62 % (48–74) → open, 6 % (2–13)"; as found alone where nothing was done since.</summary>
+    /// <param name="estimate">The estimate.</param>
+    public static string Sentence(RestrictionEstimate estimate)
+    {
+        ArgumentNullException.ThrowIfNull(estimate);
+        var found = Sentence(estimate.Parameter, estimate.AsFound);
+        return estimate.Now == estimate.AsFound ? found : $"{found} → {Sentence(estimate.Parameter, estimate.Now)}";
+    }
+
     private static string Percent(double share) => Math.Round(100 * Math.Max(share, 0)).ToString("0");
 
     private static string Times(double ratio) => ratio.ToString(ratio < 1.95 ? "0.#" : "0");

@@ -1,3 +1,4 @@
+using Emberwright.Diagnosis;
 using System.Text.Json;
 using Xunit;
 
@@ -55,6 +56,24 @@ public class VisitCommandTests
         Assert.Equal("nest-in-cap", Text(first, "fault"));
         Assert.True(Number(first, "probability") > 0.5);
         Assert.NotEmpty(first.GetProperty("because").EnumerateArray());
+        Assert.False(string.IsNullOrWhiteSpace(Text(first, "priorOrigin")));
+    }
+
+    [Fact]
+    public void Explained_each_prior_stands_beside_its_origin_and_each_restriction_found_beside_left()
+    {
+        var run = Run.Of("suspects", Run.Demo("nest-in-the-cap"), "--explain");
+
+        Assert.Contains("before any evidence (", run.Out, StringComparison.Ordinal);
+        Assert.Matches(@"(open|fair|poor|shut), \d+ % \(\d+–\d+\)", run.Out);
+    }
+
+    [Fact]
+    public void What_was_found_and_what_is_left_stand_in_one_line()
+    {
+        var ash = new RestrictionEstimate(Stove.Parameter.AshPassages, "ash passages", new(0.48, 0.62, 0.74), new(0.02, 0.06, 0.13));
+        Assert.Equal("poor, 62 % (48–74) → open, 6 % (2–13)", Emberwright.Visits.RestrictionWords.Sentence(ash));
+        Assert.Equal("poor, 62 % (48–74)", Emberwright.Visits.RestrictionWords.Sentence(ash with { Now = ash.AsFound }));
     }
 
     [Fact]

@@ -1,15 +1,25 @@
+using System.ComponentModel;
 using Emberwright.Cli.Json;
+using Emberwright.Diagnosis;
 using Emberwright.Visits;
 using Spectre.Console;
+using Spectre.Console.Cli;
 
 namespace Emberwright.Cli.Commands;
 
 /// <summary>What is probably wrong, how sure, and why.</summary>
-internal sealed class SuspectsCommand(Terminal terminal) : VisitCommand<VisitSettings>(terminal)
+internal sealed class SuspectsCommand(Terminal terminal) : VisitCommand<SuspectsCommand.Settings>(terminal)
 {
+    internal sealed class Settings : VisitSettings
+    {
+        [CommandOption("--explain")]
+        [Description("Say of each suspect where its probability before comes from, and what every piece of evidence did to it")]
+        public bool Explain { get; init; }
+    }
+
     private const double WorthShowing = 0.01;
 
-    protected override bool WriteText(Findings findings, VisitSettings settings)
+    protected override bool WriteText(Findings findings, Settings settings)
     {
         var beliefs = findings.Beliefs;
         Terminal.Console.MarkupLineInterpolated($"[bold]{findings.Title}[/]");
@@ -24,9 +34,10 @@ internal sealed class SuspectsCommand(Terminal terminal) : VisitCommand<VisitSet
 
         Terminal.Console.Write(table);
 
-        var areas = NewTable(("area", false), ("restriction, or leak, as found", false), ("now", false));
-        foreach (var a in beliefs.Areas)
-            areas.AddRow(Markup.Escape(a.Name), RestrictionWords.Sentence(a.Parameter, a.AsFound), RestrictionWords.Sentence(a.Parameter, a.Now));
+        if (settings.Explain) Explain(beliefs);
+
+        var areas = NewTable(("area", false), ("restriction, or leak, as found → now", false));
+        foreach (var a in beliefs.Areas) areas.AddRow(Markup.Escape(a.Name), RestrictionWords.Sentence(a));
         Terminal.Console.Write(areas);
 
         foreach (var alike in beliefs.Alike)
@@ -39,7 +50,16 @@ internal sealed class SuspectsCommand(Terminal terminal) : VisitCommand<VisitSet
         return findings.NeedsAttention;
     }
 
-    protected override bool WriteJson(Findings findings, VisitSettings settings)
+    private void Explain(Beliefs beliefs)
+    {
+        foreach (var s in beliefs.Suspects.Where(s => s.Probability >= WorthShowing).Take(8))
+        {
+            Terminal.Console.WriteLine($"{s.Name}: {s.Prior:P1} before any evidence{(s.PriorOrigin is { } origin ? $" ({origin.TrimEnd('.')})" : "")}, {s.Probability:P1} now.");
+            foreach (var b in s.Because) Terminal.Console.WriteLine($"  ×{b.Factor:0.##}  {b.Words}");
+        }
+    }
+
+    protected override bool WriteJson(Findings findings, Settings settings)
     {
         Write(new SuspectsDocument
         {

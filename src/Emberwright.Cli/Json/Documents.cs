@@ -92,7 +92,7 @@ internal sealed record JsonComparison : JsonBand
     public required string Verdict { get; init; }
 }
 
-internal sealed record JsonSuspect(string Fault, string Name, double Probability, double Prior, IReadOnlyList<JsonBecause> Because);
+internal sealed record JsonSuspect(string Fault, string Name, double Probability, double Prior, string? PriorOrigin, IReadOnlyList<JsonBecause> Because);
 
 internal sealed record JsonBecause(string Evidence, string Words, double Factor);
 

@@ -33,7 +33,7 @@ internal static class JsonOf
 
     public static IReadOnlyList<JsonSuspect> Suspects(Findings findings) =>
         [.. findings.Beliefs.Suspects.Select(s => new JsonSuspect(
-            s.Fault, s.Name, Rounded(s.Probability), Rounded(s.Prior),
+            s.Fault, s.Name, Rounded(s.Probability), Rounded(s.Prior), s.PriorOrigin,
             [.. s.Because.Select(b => new JsonBecause(b.Evidence, b.Words, Rounded(b.Factor)))]))];
 
     public static IReadOnlyList<JsonArea> Areas(Findings findings) =>
