@@ -29,8 +29,8 @@ public sealed class KeepingTests(Chromium chromium, Site site)
         await page.GotoAsync(visit);
         await page.WaitUntilConcluded();
         await Expect(page.Locator("#safe .log li")).ToHaveCountAsync(1);
-        await Expect(page.Locator("#found tbody")).ToContainTextAsync("−0.07 inWC");
-        await Expect(page.Locator("#found tbody b")).ToHaveCountAsync(1);
+        await Expect(page.Locator("#found tbody").First).ToContainTextAsync("−0.07 inWC");
+        await Expect(page.Locator("#found tbody").First.Locator("b")).ToHaveCountAsync(1);
     }
 
     [Fact]
