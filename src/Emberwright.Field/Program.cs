@@ -2,6 +2,7 @@ using Emberwright.Field;
 using Emberwright.Field.Store;
 using Emberwright.Field.Visiting;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+using Microsoft.JSInterop;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
@@ -22,6 +23,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });
 
 var host = builder.Build();
-await host.Services.GetRequiredService<Preferences>().Load();
+var browser = await host.Services.GetRequiredService<IJSRuntime>().GetValueAsync<string>("navigator.language");
+await host.Services.GetRequiredService<Preferences>().Load(browser);
 await host.Services.GetRequiredService<Book>().Load();
 await host.RunAsync();

@@ -25,13 +25,13 @@ public sealed class Readout(Preferences preferences)
 
     /// <summary>A reading as it was typed where its unit is the one shown, and converted where it is not.</summary>
     public string Text(ReadingBody reading) => reading.Value.Unit == Shown(reading.Measure).Unit
-        ? reading.Written.Replace('-', QuantityFormat.Minus)
+        ? Local.Signs(reading.Written.Replace('-', QuantityFormat.Minus))
         : Text(reading.Si, reading.Measure);
 
     /// <summary>The number alone.</summary>
     /// <param name="value">In the measure's own unit.</param>
     /// <param name="measure">What it is.</param>
-    public string Number(double value, Measure measure) => QuantityFormat.Number(In(value, measure), Shown(measure).Step);
+    public string Number(double value, Measure measure) => Local.Signs(QuantityFormat.Number(In(value, measure), Shown(measure).Step));
 
     /// <summary>A range, "−26…−18".</summary>
     /// <param name="low">Lower end in the measure's own unit.</param>
@@ -46,7 +46,7 @@ public sealed class Readout(Preferences preferences)
     {
         if (Other(measure) is not { } other) return null;
         var step = Shown(measure, preferences.Units == UnitSystem.Us ? UnitSystem.Si : UnitSystem.Us).Step;
-        return $"{QuantityFormat.Number(other.FromBase(MeasureUnits.Of(measure).ToBase(value)), step)} {other.Symbol}";
+        return $"{Local.Signs(QuantityFormat.Number(other.FromBase(MeasureUnits.Of(measure).ToBase(value)), step))} {other.Symbol}";
     }
 
     /// <summary>The number in the unit shown.</summary>

@@ -14,6 +14,10 @@ public sealed class Screen(IJSRuntime js)
     /// <summary>Chooses a theme; empty follows the system.</summary>
     public async Task UseTheme(string theme) => await (await module.Value).InvokeVoidAsync("setTheme", theme);
 
+    /// <summary>Keeps the words of the page that paints before the app does, for the next start.</summary>
+    /// <param name="words">A JSON object of sentences by key; null for English, which that page has by itself.</param>
+    public async Task KeepShell(string? words) => await (await module.Value).InvokeVoidAsync("keepShell", words);
+
     /// <summary>Brings a step of the visit to the top and puts the reader there.</summary>
     public async Task GoTo(string id) => await (await module.Value).InvokeVoidAsync("goTo", id);
 

@@ -68,6 +68,10 @@ public sealed record Findings(
     public IEnumerable<Findings> Improving(int alternatives = 2) =>
         new Planner(Catalogue, Tariff.Default).Improving(Posterior, Situation, alternatives).Select(next => this with { NextCheck = next });
 
+    /// <summary><see cref="Improving"/> in slices of a few milliseconds, also in a browser; null while the next one is not yet ready.</summary>
+    public IEnumerable<Findings?> ImprovingSteps() =>
+        new Planner(Catalogue, Tariff.Default).Steps(Posterior, Situation).Select(next => next is null ? null : this with { NextCheck = next });
+
     /// <summary>Why <see cref="Of"/> gave nothing.</summary>
     public static IReadOnlyList<Problem> WhyNone(VisitFile file)
     {

@@ -98,6 +98,9 @@ public sealed class Visit
     public IEnumerable<Fact<T>> Of<T>() where T : EntryBody =>
         Facts.Where(f => f.Body is T).Select(f => new Fact<T>(f.Entry, (T)f.Body, f.Epoch, f.Corrected));
 
+    /// <summary>The time stated for each piece of work: the last entry of each, in order.</summary>
+    public IEnumerable<Fact<LabourBody>> Labour => Of<LabourBody>().GroupBy(fact => fact.Body.Work).Select(same => same.Last());
+
     // A reference gives the words kept beside the journal; where they are not here it stays what it is.
     private static Func<string, string> WordsOf(VisitJournal journal)
     {

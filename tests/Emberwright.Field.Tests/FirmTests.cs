@@ -45,7 +45,7 @@ public sealed class FirmTests(Chromium chromium, Site site)
         var page = phone.Page;
         await page.GotoAsync(site.Address + "/firm/instruments");
         await Add(page, ("The name readings use", "gauge"), ("Good until", "2024-11-30"));
-        await Expect(page.GetByText("calibration ran out 30 Nov 2024")).ToBeVisibleAsync();
+        await Expect(page.GetByText("calibration ran out Nov 30, 2024")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Expect(page.GetByText("No instrument yet.")).ToBeVisibleAsync();
 

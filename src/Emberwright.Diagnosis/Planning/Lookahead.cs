@@ -15,10 +15,10 @@ internal sealed class Lookahead(IBoard board)
     /// <summary>How many second steps are weighed, pass by pass.</summary>
     private static readonly int[] Widths = [6, 20];
 
-    /// <summary>All options again and again, each time one more of them looking two steps ahead; those that do stand first.</summary>
+    /// <summary>All options again and again, each time one more of them looking two steps ahead, those that do first; null between two short pieces of work.</summary>
     /// <param name="options">All options, one step ahead.</param>
     /// <param name="weighed">Total by which options are ranked.</param>
-    public IEnumerable<IReadOnlyList<Option>> Over(IReadOnlyList<Option> options, Func<Option, double> weighed)
+    public IEnumerable<IReadOnlyList<Option>?> Over(IReadOnlyList<Option> options, Func<Option, double> weighed)
     {
         List<Option> ranked = [.. options.OrderBy(weighed).ThenBy(o => o.Id, StringComparer.Ordinal)];
         foreach (var width in Widths)
@@ -26,13 +26,19 @@ internal sealed class Lookahead(IBoard board)
             var seconds = ranked.Select(o => options.First(x => x.Id == o.Id && x.Action == o.Action)).Take(width).ToList();
             for (var at = 0; at < Math.Min(Best, ranked.Count); at++)
             {
-                ranked[at] = Deeper(ranked[at], seconds);
+                foreach (var deeper in Deeper(ranked[at], seconds))
+                {
+                    if (deeper is null) yield return null;
+                    else ranked[at] = deeper;
+                }
+
                 yield return [.. ranked];
             }
         }
     }
 
-    private Option Deeper(Option first, List<Option> seconds)
+    // The option last; null after each second step.
+    private IEnumerable<Option?> Deeper(Option first, List<Option> seconds)
     {
         var total = board.CostOf(first, board.Start);
         var (then, most) = ((string?)null, 0.0);
@@ -50,6 +56,7 @@ internal sealed class Lookahead(IBoard board)
                 }
 
                 if (cost < rest) (rest, next) = (cost, second);
+                yield return null;
             }
 
             total += probability * rest;
@@ -58,6 +65,6 @@ internal sealed class Lookahead(IBoard board)
             then = first.Outcomes is { Drawn: false, Words.Count: > 1 } o ? $" Then, if {Reasons.Lower(o.Words[result])}: {Reasons.Lower(next.Name)}." : $" Then: {Reasons.Lower(next.Name)}.";
         }
 
-        return first with { Total = Math.Min(first.Total, total), Then = then, IsDeep = true };
+        yield return first with { Total = Math.Min(first.Total, total), Then = then, IsDeep = true };
     }
 }

@@ -36,12 +36,8 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     /// <param name="predictive">What is believed and what it predicts.</param>
     /// <param name="situation">Where the visit stands.</param>
     /// <param name="alternatives">At most so many alternatives.</param>
-    public NextCheck Next(IPredictive predictive, Situation situation, int alternatives = 2)
-    {
-        if (!situation.Concern) return Routine(situation);
-        var board = new Board(catalogue, tariff, predictive, situation);
-        return Arrange(board, Offered(board, predictive, situation), situation, alternatives);
-    }
+    public NextCheck Next(IPredictive predictive, Situation situation, int alternatives = 2) =>
+        Steps(predictive, situation, alternatives, deep: false).OfType<NextCheck>().Last();
 
     /// <summary>
     /// The same, ever better: first one step ahead, then two steps ahead for one more of the best eight with every element, then again
@@ -50,7 +46,15 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     /// <param name="predictive">What is believed and what it predicts.</param>
     /// <param name="situation">Where the visit stands.</param>
     /// <param name="alternatives">At most so many alternatives.</param>
-    public IEnumerable<NextCheck> Improving(IPredictive predictive, Situation situation, int alternatives = 2)
+    public IEnumerable<NextCheck> Improving(IPredictive predictive, Situation situation, int alternatives = 2) =>
+        Steps(predictive, situation, alternatives, deep: true).OfType<NextCheck>();
+
+    /// <summary>The same in slices of a few milliseconds, so that a screen can be drawn between any two; null while a plan is not yet ready.</summary>
+    /// <param name="predictive">What is believed and what it predicts.</param>
+    /// <param name="situation">Where the visit stands.</param>
+    /// <param name="alternatives">At most so many alternatives.</param>
+    /// <param name="deep">False to end with the plan one step ahead.</param>
+    public IEnumerable<NextCheck?> Steps(IPredictive predictive, Situation situation, int alternatives = 2, bool deep = true)
     {
         if (!situation.Concern)
         {
@@ -59,16 +63,23 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
         }
 
         var board = new Board(catalogue, tariff, predictive, situation);
-        var all = Offered(board, predictive, situation);
+        List<Option> all = [];
+        foreach (var option in Offered(board, predictive, situation))
+        {
+            all.Add(option);
+            yield return null;
+        }
+
         yield return Arrange(board, all, situation, alternatives);
-        foreach (var deeper in new Lookahead(board).Over(all, Weighed)) yield return Arrange(board, deeper, situation, alternatives);
+        if (!deep) yield break;
+        foreach (var deeper in new Lookahead(board).Over(all, Weighed)) yield return deeper is null ? null : Arrange(board, deeper, situation, alternatives);
     }
 
     // Once a call has all but named it, only what changes the arrangements is still asked.
-    private List<Option> Offered(Board board, IPredictive predictive, Situation situation) =>
+    private IEnumerable<Option> Offered(Board board, IPredictive predictive, Situation situation) =>
         situation.OnSite || !Arrangement.IsSettled(board, predictive.Explanations, catalogue)
-            ? [.. board.Options()]
-            : [.. board.Options().Where(o => Arrangement.MayChange(o, board))];
+            ? board.Options()
+            : board.Options().Where(o => Arrangement.MayChange(o, board));
 
     private static double Weighed(Option option) => option.LikelyCures ? option.Total * ActingIsWorth : option.Total;
 

@@ -7,10 +7,10 @@ namespace Emberwright.Field.Calling;
 public sealed class SiteFields
 {
     /// <summary>Terminals as files name them, with their words.</summary>
-    public static IReadOnlyList<(string Id, string Words)> Terminals { get; } = [("vertical-cap", "Cap on a vertical end"), ("horizontal-hood", "Hood through a wall"), ("open", "Open end")];
+    public static IReadOnlyList<(string Id, string Words)> Terminals { get; } = [("vertical-cap", T("SiteFields.cap-on-a-vertical-end")), ("horizontal-hood", T("SiteFields.hood-through-a-wall")), ("open", T("SiteFields.open-end"))];
 
     /// <summary>Linings as files name them, with their words.</summary>
-    public static IReadOnlyList<(string Id, string Words)> Linings { get; } = [("rigid", "Rigid pellet vent"), ("flexible", "Flexible liner"), ("masonry", "Masonry flue")];
+    public static IReadOnlyList<(string Id, string Words)> Linings { get; } = [("rigid", T("SiteFields.rigid-pellet-vent")), ("flexible", T("SiteFields.flexible-liner")), ("masonry", T("SiteFields.masonry-flue"))];
 
     /// <summary>Height above sea, with its unit.</summary>
     public string Altitude { get; set; } = "";
@@ -58,7 +58,7 @@ public sealed class SiteFields
         Quantity? Of(string text, Dimension dimension, string field)
         {
             if (text.Trim().Length == 0 || problem is not null) return null;
-            if (Quantity.TryParse(text, dimension, out var read, out var wrong)) return read;
+            if (Quantity.TryParse(Local.Typed(text), dimension, out var read, out var wrong)) return read;
             problem = $"{field}: {wrong!.Message} {wrong.Remedy}";
             return null;
         }
@@ -66,14 +66,14 @@ public sealed class SiteFields
         {
             if (text.Trim().Length == 0 || problem is not null) return null;
             if (int.TryParse(text, out var count) && count is >= 0 and <= 20) return count;
-            problem = $"{field}: {text} is not a number from 0 to 20.";
+            problem = T("SiteFields.is-not-a-number-from-0", field, text);
             return null;
         }
         var vent = new VentBody(
-            Of(Diameter, Dimension.Length, "Vent’s inside diameter"), Of(Run, Dimension.Length, "Horizontal length"), Of(Rise, Dimension.Length, "Rise"),
-            Count(Elbows, "90° elbows"), Count(HalfElbows, "45° elbows"), Count(Tees, "Tees"), Given(Terminal), Given(Lining));
+            Of(Diameter, Dimension.Length, T("SiteFields.vents-inside-diameter")), Of(Run, Dimension.Length, T("common.horizontal-length")), Of(Rise, Dimension.Length, T("common.rise")),
+            Count(Elbows, T("common.90deg-elbows")), Count(HalfElbows, T("common.45deg-elbows")), Count(Tees, T("common.tees")), Given(Terminal), Given(Lining));
         var site = new SiteBody(
-            Of(Altitude, Dimension.Length, "Height above sea"), Of(Outdoor, Dimension.Temperature, "Outdoor temperature"), null, Of(Wind, Dimension.Velocity, "Wind"),
+            Of(Altitude, Dimension.Length, T("SiteFields.height-above-sea")), Of(Outdoor, Dimension.Temperature, T("common.outdoor-temperature")), null, Of(Wind, Dimension.Velocity, T("common.wind")),
             OutsideAir: OutsideAir, House: Given(House), Vent: vent == new VentBody(null, null, null) ? null : vent);
         return problem is not null ? (null, problem) : (site == new SiteBody() ? null : site, null);
     }

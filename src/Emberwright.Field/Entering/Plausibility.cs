@@ -25,14 +25,14 @@ public sealed record Plausibility(string Question, string Reason, double Likely)
     {
         if (Beyond(typed, low, high) <= Tolerated) return null;
         if (IsNear(-typed, low, high))
-            return new("Is the sign right?", typed > 0 ? "Below the room is written with a minus." : "Above the room is written without a minus.", -typed);
+            return new(T("Plausibility.is-the-sign-right"), typed > 0 ? T("Plausibility.below-the-room-is-written-with") : T("Plausibility.above-the-room-is-written-without"), -typed);
         foreach (var factor in (ReadOnlySpan<double>)[0.1, 10, 0.01, 100])
         {
             if (IsNear(typed * factor, low, high))
-                return new("Did the point slip?", factor < 1 ? "Many times what is expected." : "A small part of what is expected.", typed * factor);
+                return new(T("Plausibility.did-the-point-slip"), factor < 1 ? T("Plausibility.many-times-what-is-expected") : T("Plausibility.a-small-part-of-what-is"), typed * factor);
         }
         if (otherUnit is not null && fromOther is not null && IsNear(fromOther(typed), low, high))
-            return new($"Does the meter read {otherUnit}?", $"As {otherUnit} it would be near the band.", fromOther(typed));
+            return new(T("Plausibility.does-the-meter-read", otherUnit), T("Plausibility.as-it-would-be-near-the", otherUnit), fromOther(typed));
         return null;
     }
 

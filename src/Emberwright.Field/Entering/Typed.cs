@@ -12,6 +12,9 @@ public readonly record struct Typed(string Text)
     /// <summary>Nothing typed, but the minus of a vacuum already there when <paramref name="below"/> is true.</summary>
     public static Typed Start(bool below) => new(below ? QuantityFormat.Minus.ToString() : "");
 
+    /// <summary>The characters as the region writes them.</summary>
+    public string Shown => Local.Signs(Text.EndsWith('.') ? Text[..^1] + Local.Region.Decimal : Text);
+
     /// <summary>True when it reads as a number.</summary>
     public bool IsNumber => Value is not null;
 

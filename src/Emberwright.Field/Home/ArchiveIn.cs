@@ -27,13 +27,13 @@ public static class ArchiveIn
             await book.TakeInQuietly(text, demo);
             if (++done % 10 == 0)
             {
-                say($"{done} of {archive.Visits.Count} visits…");
+                say(T("ArchiveIn.of-visits", done, archive.Visits.Count));
                 await Task.Delay(1);
             }
         }
 
         if (archive.Book is not null) await office.TakeIn(archive.Book, demo);
-        say("Sorting in…");
+        say(T("ArchiveIn.sorting-in"));
         await book.Refresh();
     }
 }

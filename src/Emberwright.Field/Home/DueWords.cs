@@ -8,8 +8,8 @@ public static class DueWords
     /// <summary>The words.</summary>
     public static string Of(DueFor what) => what switch
     {
-        DueFor.Service => "next service",
-        DueFor.Return => "back to finish the job",
-        DueFor.FollowUp => "a call to ask how it runs",
+        DueFor.Service => T("DueWords.next-service"),
+        DueFor.Return => T("DueWords.back-to-finish-the-job"),
+        DueFor.FollowUp => T("DueWords.a-call-to-ask-how-it"),
     };
 }

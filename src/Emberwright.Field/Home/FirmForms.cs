@@ -20,22 +20,22 @@ public static class FirmForms
 {
     private static readonly Dictionary<string, FirmForm> All = new()
     {
-        ["people"] = new("person", "People", "Who works for the firm, and what each is qualified for until when.", "Nobody yet. Add who signs visits.", "Add a person", "Name",
-            [new("name", "Name, as it stands under entries"), new("phone", "Telephone", "tel"), new("qualifications", "Qualifications: what; number; until", Lines: true, Hint: "solid-fuel inspection; 17-204; 2027-06-30")],
+        ["people"] = new("person", T("common.people"), T("FirmForms.who-works-for-the-firm-and"), T("FirmForms.nobody-yet-add-who-signs-visits"), T("FirmForms.add-a-person"), T("common.name"),
+            [new("name", T("FirmForms.name-as-it-stands-under-entries")), new("phone", T("common.telephone"), "tel"), new("qualifications", T("FirmForms.qualifications-what-number-until"), Lines: true, Hint: T("FirmForms.solid-fuel-inspection-17-204-2027"))],
             book => book.People),
-        ["instruments"] = new("instrument", "Instruments", "Each reading is put down to the instrument of its kind. One taken after its calibration ran out is flagged, and as left it cannot be signed off.", "No instrument yet.", "Add an instrument", "Name",
-            [new("name", "The name readings use"), new("tool", "What it reads", Choices: [.. Enum.GetValues<Tool>().Select(tool => (EnumWords.Of(tool), ToolWords.Of(tool)))]), new("serial", "Serial number"), new("measures", "Range and what else to know"), new("calibratedOn", "Calibrated on", "date"), new("calibratedUntil", "Good until", "date")],
+        ["instruments"] = new("instrument", "Instruments", T("FirmForms.each-reading-is-put-down-to"), T("FirmForms.no-instrument-yet"), T("common.add-an-instrument"), T("common.name"),
+            [new("name", T("FirmForms.the-name-readings-use")), new("tool", T("FirmForms.what-it-reads"), Choices: [.. Enum.GetValues<Tool>().Select(tool => (EnumWords.Of(tool), ToolWords.Of(tool)))]), new("serial", T("common.serial-number")), new("measures", T("FirmForms.range-and-what-else-to-know")), new("calibratedOn", T("FirmForms.calibrated-on"), "date"), new("calibratedUntil", T("FirmForms.good-until"), "date")],
             book => book.Instruments),
-        ["parts"] = new("part", "Parts", "What lies on the van is what was counted, less what visits fitted since.", "No part yet. Add one, or take a table in under Exchange.", "Add a part", "Name or number",
+        ["parts"] = new("part", T("FirmForms.parts"), T("FirmForms.what-lies-on-the-van-is"), T("FirmForms.no-part-yet-add-one-or"), T("FirmForms.add-a-part"), T("FirmForms.name-or-number"),
             [
-                new("name", "What it is"), new("number", "Number"), new("supersededBy", "Superseded by"), new("equivalents", "Does the same: numbers between |"), new("price", "Price", Mode: "decimal"),
-                new("keep", "How many should lie on the van", Mode: "numeric"), new("tag", "Return or warranty tag"), new("fits", "Fits"),
+                new("name", T("FirmForms.what-it-is")), new("number", T("FirmForms.number")), new("supersededBy", T("FirmForms.superseded-by")), new("equivalents", T("FirmForms.does-the-same-numbers-between")), new("price", T("FirmForms.price"), Mode: "decimal", IsNumber: true),
+                new("keep", T("FirmForms.how-many-should-lie-on-the"), Mode: "numeric"), new("tag", T("FirmForms.return-or-warranty-tag")), new("fits", T("FirmForms.fits")),
             ], book => book.Parts),
-        ["customers"] = new("customer", "Customers", "Names and addresses lie beside the book, so that they can be erased.", "No customer yet. Those of your visits stand under Stoves; add one here to note access and fuel.", "Add a customer", "Name or street",
-            [new("name", "Name"), new("address", "Address"), new("phone", "Telephone", "tel"), new("mail", "Mail", "email"), new("access", "How one gets in: keys, dogs, parking"), new("fuelPerYear", "Fuel of a year, with its unit", Hint: "1.2 t")],
+        ["customers"] = new("customer", T("common.customers"), T("FirmForms.names-and-addresses-lie-beside-the"), T("FirmForms.no-customer-yet-those-of-your"), T("FirmForms.add-a-customer"), T("FirmForms.name-or-street"),
+            [new("name", T("common.name")), new("address", T("common.address")), new("phone", T("common.telephone"), "tel"), new("mail", T("FirmForms.mail"), "email"), new("access", T("FirmForms.how-one-gets-in-keys-dogs")), new("fuelPerYear", T("FirmForms.fuel-of-a-year-with-its"), Hint: "1.2 t", IsNumber: true)],
             book => book.Customers),
-        ["stoves"] = new("stove", "Stoves with a record", "What the firm keeps beside the visits: place, clearances, papers.", "No stove has a record yet. Open one under Stoves to add what you measured.", "Add a stove", "Maker, model, serial",
-            [new("maker", "Maker"), new("model", "Model"), new("serial", "Serial number"), new("pattern", "Construction, by its id", Hint: "damper-insert"), new("customer", "Id of the customer"), new("place", "Where it stands")],
+        ["stoves"] = new("stove", T("FirmForms.stoves-with-a-record"), T("FirmForms.what-the-firm-keeps-beside-the"), T("FirmForms.no-stove-has-a-record-yet"), T("FirmForms.add-a-stove"), T("FirmForms.maker-model-serial"),
+            [new("maker", T("common.maker")), new("model", T("common.model")), new("serial", T("common.serial-number")), new("pattern", T("FirmForms.construction-by-its-id"), Hint: "damper-insert"), new("customer", T("FirmForms.id-of-the-customer")), new("place", T("FirmForms.where-it-stands"))],
             book => book.Stoves),
     };
 
@@ -47,11 +47,11 @@ public static class FirmForms
     /// <param name="words">Gives the words of a reference.</param>
     public static string TitleOf(RecordBody record, Func<string, string?> words) => string.Join('\n', (record switch
     {
-        Customer c when c.With(words) is var said => new[] { said.Name ?? "Erased, or no name", said.Address, said.Phone, said.Access, said.FuelPerYear is { } fuel ? $"{fuel} a year" : null },
+        Customer c when c.With(words) is var said => new[] { said.Name ?? T("FirmForms.erased-or-no-name"), said.Address, said.Phone, said.Access, said.FuelPerYear is { } fuel ? T("FirmForms.a-year", fuel) : null },
         Person p => [p.Title, p.Phone, string.Join(", ", (p.Qualifications ?? []).Select(q => q.What))],
-        Instrument i => [i.Title, i.Tool is { } tool ? ToolWords.Of(tool) : null, i.Measures, i.Serial is { Length: > 0 } serial ? $"serial {serial}" : null],
-        Part p => [p.Title, p.Fits, p.SupersededBy is { Length: > 0 } by ? $"superseded by {by}" : null, p.Tag is { Length: > 0 } tag ? $"tag {tag}" : null],
-        StoveRecord s => [s.Title, s.Serial is { Length: > 0 } serial ? $"serial {serial}" : null, s.Place],
+        Instrument i => [i.Title, i.Tool is { } tool ? ToolWords.Of(tool) : null, i.Measures, i.Serial is { Length: > 0 } serial ? T("FirmForms.serial", serial) : null],
+        Part p => [p.Title, p.Fits, p.SupersededBy is { Length: > 0 } by ? T("FirmForms.superseded-by-2", by) : null, p.Tag is { Length: > 0 } tag ? T("FirmForms.tag", tag) : null],
+        StoveRecord s => [s.Title, s.Serial is { Length: > 0 } serial ? T("FirmForms.serial", serial) : null, s.Place],
         _ => [record.Title],
     }).Where(w => !string.IsNullOrEmpty(w)));
 }

@@ -18,15 +18,15 @@ public static class SummaryWords
 
     /// <summary>What a visit was for: the complaint, or its kind.</summary>
     public static string Why(VisitSummary visit) =>
-        visit.Complaint is { } words ? $"“{words}”" : visit.Kind is { } kind ? ObservableName.Capital(EnumWords.Of(kind)) : "Visit";
+        visit.Complaint is { } words ? $"“{words}”" : visit.Kind is { } kind ? ObservableName.Capital(EnumWords.Of(kind)) : T("common.visit");
 
     /// <summary>What a closed visit found, or how far an open one is.</summary>
     public static string Outcome(VisitSummary visit) => visit.State switch
     {
-        VisitState.Called => "Not begun.",
-        VisitState.Begun => "Not signed off.",
+        VisitState.Called => T("SummaryWords.not-begun"),
+        VisitState.Begun => T("SummaryWords.not-signed-off"),
         VisitState.SignedOff => Learning.Confirmed(visit).Where(c => c != Emberwright.Diagnosis.Suspect.Nothing).Select(Fault).ToArray() is { Length: > 0 } found
-            ? $"Found: {string.Join(", ", found)}." : "",
+            ? T("SummaryWords.found", string.Join(", ", found)) : "",
     };
 
     /// <summary>A fault's name.</summary>

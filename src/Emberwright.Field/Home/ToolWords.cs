@@ -8,10 +8,10 @@ public static class ToolWords
     /// <summary>What is read with it.</summary>
     public static string Of(Tool tool) => tool switch
     {
-        Tool.Gauge => "Pressure gauge",
-        Tool.Meter => "Volts and ohms",
-        Tool.Analyser => "Flue analyser",
-        Tool.CoMeter => "CO in the room",
-        Tool.Thermometer => "Thermometer",
+        Tool.Gauge => T("ToolWords.pressure-gauge"),
+        Tool.Meter => T("ToolWords.volts-and-ohms"),
+        Tool.Analyser => T("ToolWords.flue-analyser"),
+        Tool.CoMeter => T("ToolWords.co-in-the-room"),
+        Tool.Thermometer => T("ToolWords.thermometer"),
     };
 }

@@ -29,9 +29,9 @@ public static class CardText
         ArgumentNullException.ThrowIfNull(card);
         var parts = new (int Count, string One, string Many)[]
         {
-            (card.Healthy.Count, "healthy value", "healthy values"), (card.Codes.Count, "alarm code", "alarm codes"), (card.Access.Count, "panel", "panels"),
-            (card.Parts.Count, "rating", "ratings"), (card.Parameters.Count, "setting", "settings"), (card.Documents.Count, "document", "documents"),
+            (card.Healthy.Count, T("CardText.healthy-value"), T("CardText.healthy-values")), (card.Codes.Count, T("CardText.alarm-code"), T("CardText.alarm-codes")), (card.Access.Count, T("CardText.panel"), T("CardText.panels")),
+            (card.Parts.Count, T("CardText.rating"), T("CardText.ratings")), (card.Parameters.Count, "setting", "settings"), (card.Documents.Count, T("CardText.document"), T("CardText.documents")),
         };
-        return parts.Any(p => p.Count > 0) ? string.Join(", ", parts.Where(p => p.Count > 0).Select(p => $"{p.Count} {(p.Count == 1 ? p.One : p.Many)}")) + "." : "Construction and name only.";
+        return parts.Any(p => p.Count > 0) ? string.Join(", ", parts.Where(p => p.Count > 0).Select(p => $"{p.Count} {(p.Count == 1 ? p.One : p.Many)}")) + "." : T("CardText.construction-and-name-only");
     }
 }

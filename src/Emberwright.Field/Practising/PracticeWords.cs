@@ -8,8 +8,8 @@ public static class PracticeWords
     /// <summary>The words.</summary>
     public static string Of(PracticeLevel level) => level switch
     {
-        PracticeLevel.Plain => "Plain: one frequent fault",
-        PracticeLevel.Ordinary => "Ordinary: one fault and the usual dirt",
-        PracticeLevel.Tangled => "Tangled: two faults, a vague customer",
+        PracticeLevel.Plain => T("PracticeWords.plain-one-frequent-fault"),
+        PracticeLevel.Ordinary => T("PracticeWords.ordinary-one-fault-and-the-usual"),
+        PracticeLevel.Tangled => T("PracticeWords.tangled-two-faults-a-vague-customer"),
     };
 }

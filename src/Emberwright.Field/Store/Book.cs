@@ -149,7 +149,7 @@ public sealed class Book(JournalStore store, Names names, Preferences preference
     {
         var file = VisitFile.Read(text);
         if (file.Journal.Header.Visit.Length == 0)
-            throw new FormatException(file.Problems is [var first, ..] ? first.ToString() : "This is not a visit file.");
+            throw new FormatException(file.Problems is [var first, ..] ? first.ToString() : T("Book.this-is-not-a-visit-file"));
         return await TakeIn(file, demo: false);
     }
 

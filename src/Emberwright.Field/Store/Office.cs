@@ -77,7 +77,7 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
     public async Task Undo()
     {
         if (last.Count == 0) return;
-        await Write([.. last.Select(entry => new CorrectionBody(entry.Id, null, "taken back"))], "Taken back");
+        await Write([.. last.Select(entry => new CorrectionBody(entry.Id, null, "taken back"))], T("Office.taken-back"));
         (last, LastSaid) = ([], null);
         Changed?.Invoke();
     }
@@ -90,11 +90,11 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
     {
         await Open();
         var file = FirmFile.Read(text);
-        if (file.Journal.Header.Visit.Length == 0) throw new FormatException(file.Problems is [var first, ..] ? first.ToString() : "This is not a firm's book.");
+        if (file.Journal.Header.Visit.Length == 0) throw new FormatException(file.Problems is [var first, ..] ? first.ToString() : T("Office.this-is-not-a-firms-book"));
         if (Book.Journal.Entries.Count > 0 && file.Journal.Header.Visit != Book.Journal.Header.Visit)
         {
             if (demo) return;
-            throw new FormatException("This is the book of another firm. Only one firm can be on a phone.");
+            throw new FormatException(T("Office.this-is-the-book-of-another"));
         }
 
         var merged = Book.Journal.Entries.Count > 0 ? Book.Journal.Merge(file.Journal) : file.Journal;
@@ -125,7 +125,7 @@ public sealed class Office(JournalStore store, Names names, Preferences preferen
         IReadOnlyList<string> customers, PersonErased person, string? asked, IReadOnlyDictionary<string, string> keys, IReadOnlyList<string> ofVisits, IReadOnlyList<EntryBody> also)
     {
         var erasure = Erasure.Of(Book, customers, person, asked, keys, ofVisits);
-        await Write([erasure.Says!, .. customers.Select(id => new Archived("customer", id)), .. also], "Erased");
+        await Write([erasure.Says!, .. customers.Select(id => new Archived("customer", id)), .. also], T("Office.erased"));
         await store.RedactBook(erasure.Lines);
         await names.Forget(erasure.Blobs);
         // What is erased cannot be brought back.

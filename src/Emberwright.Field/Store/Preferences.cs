@@ -57,10 +57,13 @@ public sealed class Preferences(JournalStore store)
     public Task KeepLogo(byte[] file) => store.KeepSetting("firm-logo", logo = Convert.ToBase64String(file));
 
     /// <summary>Reads what is kept; makes the device's id on first use.</summary>
-    public async Task Load()
+    /// <param name="browser">The language and region the browser is set to, such as <c>en-CA</c>.</param>
+    public async Task Load(string? browser)
     {
         var kept = await store.Settings();
-        if (Enum.TryParse<UnitSystem>(kept.GetValueOrDefault("units"), out var units)) Units = units;
+        Say.In(kept.GetValueOrDefault("language") ?? browser);
+        Local.In(Region.Of(kept.GetValueOrDefault("region") ?? browser));
+        Units = Enum.TryParse<UnitSystem>(kept.GetValueOrDefault("units"), out var units) ? units : Local.Region.Units;
         Author = kept.GetValueOrDefault("author", "");
         FirmName = kept.GetValueOrDefault("firm-name", "");
         FirmContact = kept.GetValueOrDefault("firm-contact", "");
@@ -78,6 +81,13 @@ public sealed class Preferences(JournalStore store)
     {
         await store.KeepSetting("units", units.ToString());
         Units = units;
+    }
+
+    /// <summary>Changes language and region; they hold from the next start.</summary>
+    public async Task Speak(string language, string region)
+    {
+        await store.KeepSetting("language", language);
+        await store.KeepSetting("region", region);
     }
 
     /// <summary>Changes the technician's name.</summary>

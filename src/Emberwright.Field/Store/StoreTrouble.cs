@@ -11,8 +11,8 @@ public static class StoreTrouble
     /// <summary>The words. Whatever was recorded before is kept in every case.</summary>
     /// <param name="message">What the browser said.</param>
     public static string Words(string message) =>
-        IsFull(message) ? "Not saved: this phone has no room left. All earlier steps are kept. Free some space, then do this step again."
-        : message.Contains("older version", StringComparison.Ordinal) ? "Not saved: Emberwright is open in another tab with an older version. Close that tab, then do this step again."
-        : message.Contains("gone", StringComparison.Ordinal) ? "Not saved: the browser has cleared its store meanwhile. Hand over the visit file now: it still holds everything shown here."
-        : "Not saved: the phone refused to write. All earlier steps are kept. Do this step again.";
+        IsFull(message) ? T("StoreTrouble.not-saved-this-phone-has-no")
+        : message.Contains("older version", StringComparison.Ordinal) ? T("StoreTrouble.not-saved-emberwright-is-open-in")
+        : message.Contains("gone", StringComparison.Ordinal) ? T("StoreTrouble.not-saved-the-browser-has-cleared")
+        : T("StoreTrouble.not-saved-the-phone-refused-to");
 }

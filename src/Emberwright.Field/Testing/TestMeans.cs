@@ -21,10 +21,10 @@ public sealed record TestMeans(IReadOnlyList<string> Ports, bool FanOnly, bool D
 
     /// <summary>What to do to the stove for a state. Common practice, no source.</summary>
     public string Doing(Condition state) =>
-        state == Condition.FanOnly ? FanOnly ? "Fan only at full speed, door and lid shut, as in use. Wait half a minute." : "Start the stove with the hopper lid’s feed stopped by its own switch or empty; read while the blower purges, door shut. Then press off."
-        : state == Condition.DoorOpen ? "Fuel door wide open, blower running. The firebox then stands at room pressure: what is left is behind it."
-        : state == Condition.IntakeStopped ? FanOnly ? "Door shut, the combustion-air inlet closed with the flat of a hand or tape." : "Start again, and close the combustion-air inlet while the blower purges."
-        : "Blower off, everything shut. What is read now is wind, house and warm vent.";
+        state == Condition.FanOnly ? FanOnly ? T("TestMeans.fan-only-at-full-speed-door") : T("TestMeans.start-the-stove-with-the-hopper")
+        : state == Condition.DoorOpen ? T("TestMeans.fuel-door-wide-open-blower-running")
+        : state == Condition.IntakeStopped ? FanOnly ? T("TestMeans.door-shut-the-combustion-air-inlet") : T("TestMeans.start-again-and-close-the-combustion")
+        : T("TestMeans.blower-off-everything-shut-what-is");
 }
 
 /// <summary>How well the test will tell something, in a word.</summary>
@@ -33,19 +33,19 @@ public static class GainWords
     /// <summary>The unknown in the trade's words.</summary>
     public static string Of(Parameter parameter) => parameter switch
     {
-        Parameter.Intake => "Air inlet",
-        Parameter.BurnPot => "Burn pot",
-        Parameter.Exchanger => "Exchanger passages",
-        Parameter.AshPassages => "Ash passages",
-        Parameter.Vent => "Vent",
-        Parameter.Wheel => "Blower wheel",
-        Parameter.DoorLeak => "Leak into the firebox",
-        Parameter.ExhaustLeak => "Exhaust leak",
-        Parameter.Wind => "Wind",
-        Parameter.House => "House pressure",
+        Parameter.Intake => T("TestMeans.air-inlet"),
+        Parameter.BurnPot => T("TestMeans.burn-pot"),
+        Parameter.Exchanger => T("TestMeans.exchanger-passages"),
+        Parameter.AshPassages => T("TestMeans.ash-passages"),
+        Parameter.Vent => T("TestMeans.vent"),
+        Parameter.Wheel => T("TestMeans.blower-wheel"),
+        Parameter.DoorLeak => T("TestMeans.leak-into-the-firebox"),
+        Parameter.ExhaustLeak => T("TestMeans.exhaust-leak"),
+        Parameter.Wind => T("common.wind"),
+        Parameter.House => T("TestMeans.house-pressure"),
         _ => parameter.ToString(),
     };
 
     /// <summary>"well", "somewhat", "hardly": how much narrower it is known afterwards (our own scale).</summary>
-    public static string Told(TestGain gain) => (gain.SdAfter / gain.SdBefore) switch { < 0.6 => "well", < 0.85 => "somewhat", _ => "hardly" };
+    public static string Told(TestGain gain) => (gain.SdAfter / gain.SdBefore) switch { < 0.6 => T("TestMeans.well"), < 0.85 => T("TestMeans.somewhat"), _ => T("TestMeans.hardly") };
 }

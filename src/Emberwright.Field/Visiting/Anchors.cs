@@ -20,12 +20,12 @@ public static class Anchors
     /// <summary>Its heading.</summary>
     public static string Name(Section section) => section switch
     {
-        Section.Call => "Call",
-        Section.MakeSafe => "Make safe",
-        Section.AsFound => "As found",
-        Section.Areas => "Areas",
-        Section.Suspects => "Suspects",
-        Section.AsLeft => "As left",
-        Section.SignOff => "Sign-off",
+        Section.Call => T("common.call"),
+        Section.MakeSafe => T("common.make-safe"),
+        Section.AsFound => T("common.as-found"),
+        Section.Areas => T("common.areas"),
+        Section.Suspects => T("common.suspects"),
+        Section.AsLeft => T("common.as-left"),
+        Section.SignOff => T("common.sign-off"),
     };
 }

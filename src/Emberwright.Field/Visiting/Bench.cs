@@ -1,3 +1,5 @@
+using Emberwright.Diagnosis;
+using Emberwright.Diagnosis.Planning;
 using Emberwright.Field.Store;
 using Emberwright.Reports.FromVisit;
 using Emberwright.Stove;
@@ -39,6 +41,9 @@ public sealed class Bench : IDisposable
     /// <summary>What the engine concluded last; null while it first thinks, and for a stove of no known pattern.</summary>
     public Findings? Findings { get; private set; }
 
+    /// <summary>What the telephone is still good for: questions, advice, what to bring; null until the engine has thought.</summary>
+    public CallPlan? Plan { get; private set; }
+
     /// <summary>What kept the engine from concluding, in words; null when nothing did.</summary>
     public string? Trouble { get; private set; }
 
@@ -61,7 +66,7 @@ public sealed class Bench : IDisposable
         if (book.Find(id) is not { } held) return false;
         if (Visit?.Id != id)
         {
-            Findings = null;
+            (Findings, Plan) = (null, null);
             (last, LastSaid) = ([], null);
         }
         Fold(held);
@@ -110,18 +115,18 @@ public sealed class Bench : IDisposable
         if (!CanUndo) return;
         var step = last;
         (last, LastSaid) = ([], null);
-        await Write([.. step.Select(entry => Book.Withdrawal(entry.Id))], "Taken back");
+        await Write([.. step.Select(entry => Book.Withdrawal(entry.Id))], T("Bench.taken-back"));
     }
 
     /// <summary>Takes any entry back.</summary>
     public async Task TakeBack(string entry)
     {
-        await Write([Book.Withdrawal(entry)], "Taken back");
+        await Write([Book.Withdrawal(entry)], T("Bench.taken-back"));
     }
 
     /// <summary>Closes the visit: a seal over everything recorded and every figure shown.</summary>
     public Task<bool> SignOff() => Write(
-        Seal.Over(Visit!.Journal, Engine.Version, SealedFigures.Of(Findings?.Beliefs, Visit)), "Signed off");
+        Seal.Over(Visit!.Journal, Engine.Version, SealedFigures.Of(Findings?.Beliefs, Visit)), T("common.signed-off"));
 
     private void Fold(BookVisit held)
     {
@@ -150,10 +155,13 @@ public sealed class Bench : IDisposable
                 Findings = findings;
                 Took = TimeProvider.System.GetElapsedTime(began);
                 Changed?.Invoke();
+                await Task.Delay(1, token);
+                if (visit.Seal is null) Plan = Engine.Plan(findings);
             }
             token.ThrowIfCancellationRequested();
             Thinking = false;
             Changed?.Invoke();
+            if (Findings is not null && visit.Seal is null) await Improve(Findings, token);
         }
         catch (OperationCanceledException)
         {
@@ -166,13 +174,29 @@ public sealed class Bench : IDisposable
         {
             // Whatever stops the engine must not stop the work: everything can still be recorded, signed and handed over.
             log.LogError(reason, "The engine stopped on visit {Visit}", visit.Id);
-            Stop("The engine could not conclude from these facts. What you recorded is kept.");
+            Stop(T("Bench.the-engine-could-not-conclude-from"));
         }
     }
 
+    private async Task Improve(Findings concluded, CancellationToken token)
+    {
+        var shown = concluded.NextCheck;
+        await foreach (var better in Engine.Improve(concluded, token))
+        {
+            token.ThrowIfCancellationRequested();
+            Findings = better;
+            if (Same(shown, better.NextCheck)) continue;
+            shown = better.NextCheck;
+            Changed?.Invoke();
+        }
+    }
+
+    private static bool Same(NextCheck one, NextCheck other) =>
+        one.Best?.Check == other.Best?.Check && one.Best?.Because == other.Best?.Because && one.Alternatives.Select(a => a.Check).SequenceEqual(other.Alternatives.Select(a => a.Check));
+
     private void Stop(string why)
     {
-        (Findings, Trouble, Thinking) = (null, why, false);
+        (Findings, Plan, Trouble, Thinking) = (null, null, why, false);
         Changed?.Invoke();
     }
 

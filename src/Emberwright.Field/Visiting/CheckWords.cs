@@ -11,14 +11,14 @@ public static class CheckWords
     /// <summary>How a check is done.</summary>
     public static string Of(CheckKind kind) => kind switch
     {
-        CheckKind.Ask => "Ask",
-        CheckKind.ReadStove => "Read off the stove",
-        CheckKind.Look => "Look",
-        CheckKind.Measure => "Measure",
-        CheckKind.Try => "Try",
-        CheckKind.Clean => "Clean",
-        CheckKind.Reset => "Reset",
-        CheckKind.Swap => "Swap a known good part",
+        CheckKind.Ask => T("CheckWords.ask"),
+        CheckKind.ReadStove => T("CheckWords.read-off-the-stove"),
+        CheckKind.Look => T("CheckWords.look"),
+        CheckKind.Measure => T("CheckWords.measure"),
+        CheckKind.Try => T("CheckWords.try"),
+        CheckKind.Clean => T("CheckWords.clean"),
+        CheckKind.Reset => T("CheckWords.reset"),
+        CheckKind.Swap => T("CheckWords.swap-a-known-good-part"),
     };
 
     /// <summary>A remedy that is recommended by itself, as a check with nothing to read: it is done, and then known.</summary>
@@ -36,10 +36,10 @@ public static class CheckWords
     public static IEnumerable<string> Unmet(CheckNeeds needs, Visit visit)
     {
         var safe = visit.Of<SafeBody>().Select(fact => fact.Body.Step).ToHashSet();
-        if (needs.HasFlag(CheckNeeds.Cold) && !safe.Contains(SafeStep.Cool)) yield return "First: fire out and stove cold.";
-        if (needs.HasFlag(CheckNeeds.Unplugged) && !safe.Contains(SafeStep.ProvedDead)) yield return "First: plug out and proved dead.";
-        if (needs.HasFlag(CheckNeeds.PanelsOff)) yield return "Panels come off for this.";
-        if (needs.HasFlag(CheckNeeds.Powered)) yield return "Plugged in, with the board calling. Live parts are within reach.";
-        if (needs.HasFlag(CheckNeeds.Burning)) yield return "A fire burning, and it is safe to burn.";
+        if (needs.HasFlag(CheckNeeds.Cold) && !safe.Contains(SafeStep.Cool)) yield return T("CheckWords.first-fire-out-and-stove-cold");
+        if (needs.HasFlag(CheckNeeds.Unplugged) && !safe.Contains(SafeStep.ProvedDead)) yield return T("CheckWords.first-plug-out-and-proved-dead");
+        if (needs.HasFlag(CheckNeeds.PanelsOff)) yield return T("CheckWords.panels-come-off-for-this");
+        if (needs.HasFlag(CheckNeeds.Powered)) yield return T("CheckWords.plugged-in-with-the-board-calling");
+        if (needs.HasFlag(CheckNeeds.Burning)) yield return T("CheckWords.a-fire-burning-and-it-is");
     }
 }

@@ -15,8 +15,8 @@ public static class NextStep
         : $"visit/{visit}#stop";
 
     /// <summary>What the bar at the bottom says: the check's name, and a short word where a section of the visit says the rest.</summary>
-    public static string Name(RecommendedCheck check) => check.Check == Planner.MakeSafe ? "Make it safe"
-        : CatalogueWords.Check(check.Check) is null && CatalogueWords.Action(check.Check) is null ? "A safety stop stands"
+    public static string Name(RecommendedCheck check) => check.Check == Planner.MakeSafe ? T("common.make-it-safe")
+        : CatalogueWords.Check(check.Check) is null && CatalogueWords.Action(check.Check) is null ? T("NextStep.a-safety-stop-stands")
         : check.Name;
 
     /// <summary>The section of the visit it leads to, or null when it has a page.</summary>

@@ -24,9 +24,9 @@ public static class HowFarMark
     /// <summary>In words.</summary>
     public static string Words(this HowFar progress) => progress switch
     {
-        HowFar.ToDo => "to do",
-        HowFar.Doing => "under way",
-        HowFar.Done => "done",
+        HowFar.ToDo => T("Step.to-do"),
+        HowFar.Doing => T("Step.under-way"),
+        HowFar.Done => T("common.done"),
     };
 
     /// <summary>The drawn mark's address on the page.</summary>

@@ -35,13 +35,13 @@ public sealed record Steps(HowFar Safe, HowFar Found, HowFar Areas, HowFar Left,
     /// <summary>The strip at the top.</summary>
     public IReadOnlyList<Step> Strip(bool suspectsKnown) =>
     [
-        new("call", "Call", "Call", HowFar.Done),
-        new("safe", "Make safe", "Safe", Safe),
-        new("found", "As found", "Found", Found),
-        new("areas", "Areas", "Areas", Areas),
-        new("suspects", "Suspects", "Suspects", suspectsKnown ? HowFar.Doing : HowFar.ToDo),
-        new("left", "As left", "Left", Left),
-        new("sign", "Sign-off", "Sign", Sign),
+        new("call", T("common.call"), T("common.call"), HowFar.Done),
+        new("safe", T("common.make-safe"), T("Steps.safe"), Safe),
+        new("found", T("common.as-found"), T("common.found-2"), Found),
+        new("areas", T("common.areas"), T("common.areas"), Areas),
+        new("suspects", T("common.suspects"), T("common.suspects"), suspectsKnown ? HowFar.Doing : HowFar.ToDo),
+        new("left", T("common.as-left"), T("Steps.left"), Left),
+        new("sign", T("common.sign-off"), T("Steps.sign"), Sign),
     ];
 
     private static HowFar Part(int done, bool all) => all ? HowFar.Done : done > 0 ? HowFar.Doing : HowFar.ToDo;

@@ -6,7 +6,7 @@ public static class Synonyms
     private static readonly (string Said, string Meant)[] Known =
     [
         .. Glossary.All.SelectMany(term => term.Also.Select(also => (also.ToLowerInvariant(), term.Name.ToLowerInvariant())))
-            .Concat([("auger", "feed"), ("exhaust fan", "combustion blower"), ("outside air", "intake"), ("outside air", "inlet"), ("snap disc", "disc"), ("snap disc", "limit"), ("flue", "vent"), ("draft", "pressure"), ("draught", "pressure")])
+            .Concat(List("search.also").Select(pair => pair.Split(" = ")).Select(pair => (pair[0], pair[1])))
             .Distinct(),
     ];
 

@@ -57,7 +57,17 @@ internal static class FigureRows
         proof.Outcome switch { ProofOutcome.Passed => true, ProofOutcome.Failed => false, ProofOutcome.NotFitted => null });
 
     public static string Part(PartBody part) =>
-        $"{ObservableName.Capital(Say.Term(part.Use ?? "fitted"))}: {string.Join(", ", new[] { part.Part, part.Number, part.Tag }.Where(w => !string.IsNullOrEmpty(w)))}.";
+        $"{ObservableName.Capital(Say.Term(part.Use ?? "fitted"))}: {string.Join(", ", new[] { part.Part, part.Number, PartWords(part), part.Tag }.Where(w => !string.IsNullOrEmpty(w)))}.";
+
+    /// <summary>State and source of a part, "new, from the van"; empty when neither is stated.</summary>
+    public static string PartWords(PartBody part) => string.Join(", ", new[]
+    {
+        part.Condition is { } condition ? Say.Term(EnumWords.Of(condition)) : "",
+        part.From switch { PartSource.Van => Say.Of("figures.from-the-van"), PartSource.Ordered => Say.Of("figures.ordered-for-this-job"), PartSource.Customer => Say.Of("figures.the-customers-own"), null => "" },
+    }.Where(w => w.Length > 0));
+
+    /// <summary>Time stated for a piece of work.</summary>
+    public static string Labour(LabourBody labour) => $"{CatalogueWords.ActionName(labour.Work)}: {labour.Time}.";
 
     public static string Instrument(InstrumentBody instrument, DateOnly? day) =>
         PlainWords.Sentence(string.Join(", ", new[]

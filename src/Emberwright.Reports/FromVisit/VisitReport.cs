@@ -73,7 +73,7 @@ public static class VisitReport
             SuspectNotes = [.. FigureRows.Notes(beliefs)],
             Proofs = [.. visit.Of<ProofBody>().GroupBy(p => p.Body.Proof).Select(same => FigureRows.Proof(same.Last().Body))],
             Instruments = [.. visit.Of<InstrumentBody>().GroupBy(i => i.Body.Name, StringComparer.OrdinalIgnoreCase).Select(same => FigureRows.Instrument(same.Last().Body, visit.Day))],
-            Parts = [.. visit.Of<PartBody>().Select(p => FigureRows.Part(p.Body))],
+            Parts = [.. visit.Of<PartBody>().Select(p => FigureRows.Part(p.Body)), .. visit.Labour.Select(l => FigureRows.Labour(l.Body))],
             Limitations = [.. review.Limitations.Select(Say.Term), .. SealLines(visit)],
             Sources = [.. Sources(beliefs)],
             Photos = [.. visit.Of<PhotoBody>().Select(p => new ReportPhoto(ObservableName.Capital(EntryWords.Of(p.Body)), pictureOf(p.Body.Photo)) { Pair = p.Body.Area is { } area ? AreaName.Of(area) : null, After = p.Body.Moment == Visits.Journal.Moment.After })],

@@ -85,7 +85,7 @@ public sealed record ReportInput
     /// <summary>Instruments used, one line each.</summary>
     public ImmutableArray<string> Instruments { get; init; } = [];
 
-    /// <summary>Parts fitted, one line each.</summary>
+    /// <summary>Parts fitted and time spent, one line each.</summary>
     public ImmutableArray<string> Parts { get; init; } = [];
 
     /// <summary>What this visit could not cover.</summary>

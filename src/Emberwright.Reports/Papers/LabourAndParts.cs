@@ -12,7 +12,7 @@ namespace Emberwright.Reports.Papers;
 /// </summary>
 public static class LabourAndParts
 {
-    private static readonly string[] Columns = ["visit", "kind", "at", "what", "number", "use", "area", "minutes", "amount", "by"];
+    private static readonly string[] Columns = ["visit", "kind", "at", "what", "number", "use", "area", "minutes", "amount", "by", "condition", "from"];
 
     /// <summary>The whole file, CRLF line ends, header first.</summary>
     public static string Csv(Visit visit)
@@ -20,7 +20,7 @@ public static class LabourAndParts
         ArgumentNullException.ThrowIfNull(visit);
         var text = new StringBuilder();
         Row(text, Columns);
-        foreach (var row in Rows(visit)) Row(text, row);
+        foreach (var row in Rows(visit)) Row(text, row.Concat(Enumerable.Repeat("", Columns.Length - row.Length)));
         return text.ToString();
     }
 
@@ -28,10 +28,12 @@ public static class LabourAndParts
     {
         if (OnSite(visit) is { } time)
             yield return [visit.Id, "labour", At(time.From), "time on site", "", "", "", Math.Round((time.To - time.From).TotalMinutes).ToString("0", CultureInfo.InvariantCulture), "", visit.Call?.Technician ?? ""];
+        foreach (var l in visit.Labour)
+            yield return [visit.Id, "labour", At(l.At), CatalogueWords.ActionName(l.Body.Work), "", "", l.Body.Area is { } area ? AreaName.Of(area) : "", l.Body.Minutes.ToString("0.#", CultureInfo.InvariantCulture), "", l.Entry.Author];
         foreach (var a in visit.Of<ActionBody>())
             yield return [visit.Id, a.Body.Done ? "work" : "work not done", At(a.At), CatalogueWords.ActionName(a.Body.Action), "", a.Body.Done ? a.Body.Outcome ?? "" : a.Body.Reason is { } why ? NotDoneWords.Of(why) : "", a.Body.Area is { } area ? AreaName.Of(area) : "", "", "", a.Entry.Author];
         foreach (var p in visit.Of<PartBody>())
-            yield return [visit.Id, "part", At(p.At), p.Body.Part, p.Body.Number ?? "", p.Body.Use ?? "fitted", p.Body.Area is { } area ? AreaName.Of(area) : "", "", "", p.Body.Tag ?? ""];
+            yield return [visit.Id, "part", At(p.At), p.Body.Part, p.Body.Number ?? "", p.Body.Use ?? "fitted", p.Body.Area is { } area ? AreaName.Of(area) : "", "", "", p.Body.Tag ?? "", p.Body.Condition is { } condition ? EnumWords.Of(condition) : "", p.Body.From is { } from ? EnumWords.Of(from) : ""];
         foreach (var c in visit.Of<ConsentBody>())
             yield return [visit.Id, "consent", At(c.At), c.Body.About, "", c.Body.Given ? "agreed" : "refused", c.Body.Area is { } area ? AreaName.Of(area) : "", "", c.Body.Amount ?? "", CustomerPage.Known(c.Body.By)];
     }

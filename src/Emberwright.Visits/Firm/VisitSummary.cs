@@ -172,11 +172,13 @@ public sealed record VisitSummary
     // A call and its answers alone are not on site.
     private static bool IsOnSite(EntryBody body) => body is SafeBody or ReadingBody or ObservationBody or ActionBody or PhotoBody or ProofBody;
 
+    // The time stated for a piece of work, else the time since the entry before it.
     private static IEnumerable<(string, double)> WorkOf(Visit visit)
     {
+        var stated = visit.Labour.ToDictionary(l => l.Body.Work, l => l.Body.Minutes);
         for (var i = 0; i < visit.Facts.Count; i++)
             if (visit.Facts[i] is { Body: ActionBody { Done: true } action } fact)
-                yield return (action.Action, i > 0 ? (fact.At - visit.Facts[i - 1].At).TotalMinutes : 0);
+                yield return (action.Action, stated.TryGetValue(action.Action, out var minutes) ? minutes : i > 0 ? (fact.At - visit.Facts[i - 1].At).TotalMinutes : 0);
         foreach (var timed in ChecksTimed.Of(visit)) yield return timed;
     }
 }

@@ -19,6 +19,7 @@ public static class EntryKinds
         ["parameter"] = ParameterBody.Read,
         ["action"] = ActionBody.Read,
         ["part"] = PartBody.Read,
+        ["labour"] = LabourBody.Read,
         ["photo"] = PhotoBody.Read,
         ["note"] = NoteBody.Read,
         ["consent"] = ConsentBody.Read,

@@ -69,7 +69,7 @@ internal sealed class SmallProblem : IBoard
         if (stand.Weights.Sum() < 1e-12) return 0;
         var here = new From(this, stand);
         List<Option> options = [.. Open(stand, asked).Select(o => o with { Total = o.Cost + Results(o, stand).Sum(r => r.Probability * Remaining(r.After)) })];
-        IReadOnlyList<Option> weighed = depth == 1 ? options : new Lookahead(here).Over(options, o => o.Total).Last();
+        IReadOnlyList<Option> weighed = depth == 1 ? options : new Lookahead(here).Over(options, o => o.Total).OfType<IReadOnlyList<Option>>().Last();
         var chosen = weighed.OrderBy(o => depth > 1 && !o.IsDeep).ThenBy(o => o.Total).ThenBy(o => o.Id, StringComparer.Ordinal).First();
         return chosen.Cost + Results(chosen, stand).Sum(r => r.Probability * Follow(r.After, asked | Asked(chosen), depth));
     }

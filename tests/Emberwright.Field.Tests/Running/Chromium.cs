@@ -2,7 +2,8 @@ using Emberwright.Field.Tests.Running;
 using Microsoft.Playwright;
 using Xunit;
 
-[assembly: Xunit.v3.Parallelization(Mode = Xunit.Sdk.ParallelMode.None)]
+// Two at a time: a machine of two cores starts the app no faster for more.
+[assembly: Xunit.v3.Parallelization(Mode = Xunit.Sdk.ParallelMode.Collections, MaxThreads = 2)]
 [assembly: AssemblyFixture(typeof(Chromium))]
 
 namespace Emberwright.Field.Tests.Running;
@@ -45,7 +46,7 @@ public sealed class Chromium : IAsyncLifetime
             HasTouch = true,
             ColorScheme = theme,
             ReducedMotion = ReducedMotion.Reduce,
-            Locale = "en-GB",
+            Locale = "en-US",
             AcceptDownloads = true,
         });
         context.SetDefaultTimeout(Patience);

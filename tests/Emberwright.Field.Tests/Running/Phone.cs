@@ -1,5 +1,6 @@
 using Microsoft.Playwright;
 using Xunit;
+using static Microsoft.Playwright.Assertions;
 
 namespace Emberwright.Field.Tests.Running;
 
@@ -27,6 +28,21 @@ public sealed class Phone : IAsyncDisposable
     /// <summary>Waits until the service worker holds the whole app.</summary>
     public async Task WaitUntilKept() =>
         await Page.WaitForFunctionAsync("async () => (await navigator.serviceWorker.ready).active?.state === 'activated' && navigator.serviceWorker.controller !== null");
+
+    /// <summary>
+    /// Goes to an address inside the app as a link would, without starting the app anew: ten screens take the time of one start.
+    /// </summary>
+    /// <param name="address">Without the leading slash.</param>
+    public async Task Go(string address)
+    {
+        await Page.EvaluateAsync("""
+            address => {
+                document.querySelector('main')?.setAttribute('data-left', '');
+                Blazor.navigateTo(address || '.');
+            }
+            """, address);
+        await Expect(Page.Locator("main:not([data-left]) h1[tabindex]")).ToBeVisibleAsync();
+    }
 
     /// <summary>Writes a picture of the screen into the build output.</summary>
     public Task Picture(string name) => Page.ScreenshotAsync(new PageScreenshotOptions { Path = Repo.Artifacts("screens", name + ".png") });

@@ -35,9 +35,11 @@ internal static class Touches
     }
 
     /// <summary>Draws a signature.</summary>
-    public static async Task SignWithAFinger(this IPage page)
+    /// <param name="page">The page.</param>
+    /// <param name="inside">Selector of what holds the place to sign, with a space behind it; the customer's at sign-off when left out.</param>
+    public static async Task SignWithAFinger(this IPage page, string inside = ".signing ")
     {
-        var canvas = page.Locator(".ink canvas");
+        var canvas = page.Locator(inside + ".ink canvas");
         await canvas.ScrollIntoViewIfNeededAsync();
         var box = (await canvas.BoundingBoxAsync())!;
         await page.Mouse.MoveAsync(box.X + 40, box.Y + 60);

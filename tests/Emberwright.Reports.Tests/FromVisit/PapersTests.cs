@@ -100,7 +100,7 @@ public class PapersTests
     {
         var visit = DemoVisits.With(Service, new PartBody("=cmd|' /C calc'!A1", "say \"x\", twice", "fitted"));
         var lines = LabourAndParts.Csv(visit).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
-        Assert.Equal("visit,kind,at,what,number,use,area,minutes,amount,by", lines[0]);
+        Assert.Equal("visit,kind,at,what,number,use,area,minutes,amount,by,condition,from", lines[0]);
         Assert.Contains(lines, l => l.Contains(",part,") && l.Contains("combustion-blower gasket,FO-1187,fitted,Combustion blower"));
         Assert.Contains(lines, l => l.Contains("'=cmd|' /C calc'!A1,\"say \"\"x\"\", twice\",fitted"));
         // From the first reading at 09:05:20 to the signature at 11:54:01.

@@ -1,3 +1,12 @@
+// The words that stand before the app does, in the language chosen on this phone; without one the page's own English stays.
+try {
+    const said = JSON.parse(localStorage.getItem('shell') ?? 'null');
+    if (said) {
+        document.documentElement.lang = said.language;
+        for (const place of document.querySelectorAll('[data-say]')) place.textContent = said[place.dataset.say] ?? place.textContent;
+    }
+} catch { }
+
 // Registers the service worker. Where there is none (plain HTTP on another host), the app still works while the network does.
 if ('serviceWorker' in navigator) {
     navigator.serviceWorker

@@ -10,6 +10,11 @@ export function theme() {
     return document.documentElement.dataset.theme ?? '';
 }
 
+/** Keeps the words that stand before the app does; null keeps none and leaves the page's own. */
+export function keepShell(words) {
+    try { if (words) localStorage.setItem('shell', words); else localStorage.removeItem('shell'); } catch { }
+}
+
 /** Hands a file to the person: the share sheet where a phone has one for files, a download elsewhere. */
 export async function handOver(name, type, bytes) {
     const file = new File([bytes], name, { type });

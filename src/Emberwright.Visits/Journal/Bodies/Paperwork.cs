@@ -9,8 +9,9 @@ namespace Emberwright.Visits.Journal;
 /// <param name="By">Who gave it.</param>
 /// <param name="InWriting">True when it is written and signed.</param>
 /// <param name="Area">Where the work would be.</param>
+/// <param name="Image"><see cref="Blob"/> reference to the drawn signature under it; null for none.</param>
 public sealed record ConsentBody(
-    string About, bool Given, string? Amount = null, string? By = null, bool InWriting = false, Area? Area = null) : EntryBody
+    string About, bool Given, string? Amount = null, string? By = null, bool InWriting = false, Area? Area = null, string? Image = null) : EntryBody
 {
     /// <inheritdoc/>
     public override string Kind => "consent";
@@ -20,7 +21,7 @@ public sealed record ConsentBody(
         var given = r.Flag("given");
         if (given is null) r.Refuse("given", "", "It is not said whether consent was given.", "Add \"given\": true or false.");
         return new(r.Required("about", "Write what it is about."), given ?? false, r.Text("amount"), r.Text("by"),
-            r.Flag("inWriting") ?? false, r.Choice<Area>("area"));
+            r.Flag("inWriting") ?? false, r.Choice<Area>("area"), r.Text("blob"));
     }
 
     internal override EntryBody WithPersonal(Func<string, string> each) => this with { By = Each(By, each) };
@@ -33,6 +34,7 @@ public sealed record ConsentBody(
         w.Text("by", By);
         w.Flag("inWriting", InWriting);
         w.Choice("area", Area);
+        w.Text("blob", Image);
     }
 }
 

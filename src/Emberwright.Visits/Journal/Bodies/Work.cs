@@ -41,19 +41,45 @@ public sealed record ActionBody(
     }
 }
 
+/// <summary>What state a part was in when it was fitted.</summary>
+public enum PartCondition
+{
+    /// <summary>New.</summary>
+    New,
+    /// <summary>Used before, and sound.</summary>
+    Used,
+    /// <summary>Used before and put right.</summary>
+    Reconditioned,
+}
+
+/// <summary>Where a part came from.</summary>
+public enum PartSource
+{
+    /// <summary>It lay on the van.</summary>
+    Van,
+    /// <summary>It was ordered for this job.</summary>
+    Ordered,
+    /// <summary>The customer had it.</summary>
+    Customer,
+}
+
 /// <summary>A part fitted, removed or ordered.</summary>
 /// <param name="Part">What it is.</param>
 /// <param name="Number">Its number.</param>
 /// <param name="Use">fitted, removed, ordered, returned: in words.</param>
 /// <param name="Tag">Return or warranty tag.</param>
 /// <param name="Area">Where.</param>
-public sealed record PartBody(string Part, string? Number = null, string? Use = null, string? Tag = null, Area? Area = null) : EntryBody
+/// <param name="Condition">Its state; null when not stated.</param>
+/// <param name="From">Where it came from; null when not stated.</param>
+public sealed record PartBody(
+    string Part, string? Number = null, string? Use = null, string? Tag = null, Area? Area = null, PartCondition? Condition = null, PartSource? From = null) : EntryBody
 {
     /// <inheritdoc/>
     public override string Kind => "part";
 
     internal static PartBody Read(BodyReader r) =>
-        new(r.Required("part", "Name the part."), r.Text("number"), r.Text("use"), r.Text("tag"), r.Choice<Area>("area"));
+        new(r.Required("part", "Name the part."), r.Text("number"), r.Text("use"), r.Text("tag"), r.Choice<Area>("area"),
+            r.Choice<PartCondition>("condition"), r.Choice<PartSource>("from"));
 
     internal override void Write(BodyWriter w)
     {
@@ -62,6 +88,8 @@ public sealed record PartBody(string Part, string? Number = null, string? Use = 
         w.Text("use", Use);
         w.Text("tag", Tag);
         w.Choice("area", Area);
+        w.Choice("condition", Condition);
+        w.Choice("from", From);
     }
 }
 
