@@ -77,7 +77,7 @@ public sealed class FirmTests(Chromium chromium, Site site)
         await using var phone = await chromium.Phone();
         var page = phone.Page;
         await page.GotoAsync(site.Address + "/firm/exchange");
-        await page.GetByRole(AriaRole.Button, new() { Name = "parts", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Parts", Exact = true }).ClickAsync();
         await Choose(page, "parts.csv", "number,name,price,keep\nFO-1,rope,4.50,2\nFO-2,igniter,cheap,1\n");
         await Expect(page.GetByText("Line 3, column 3 (price)")).ToBeVisibleAsync();
         await phone.Picture("import-refused");

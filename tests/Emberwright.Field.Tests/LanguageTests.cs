@@ -51,7 +51,7 @@ public sealed class LanguageTests(Chromium chromium, Site site)
         await page.Locator(".pad .go").ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Back" }).ClickAsync();
         await page.WaitUntilConcluded();
-        await Expect(page.Locator("#found tbody")).ToContainTextAsync("−0,03 inWC");
+        await Expect(page.Locator("#found tbody").First).ToContainTextAsync("−0,03 inWC");
         await Expect(page.Locator("#found .profile svg")).ToContainTextAsync("−0,03");
         var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "Visit file" }).ClickAsync());
         Assert.Contains("-0.03 inWC", (await File.ReadAllTextAsync(await download.PathAsync(), TestContext.Current.CancellationToken)).Replace('−', '-'));
