@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
 using Emberwright.Diagnosis;
-using Emberwright.Diagnosis.Rates;
 using Emberwright.Diagnosis.Planning;
+using Emberwright.Diagnosis.Rates;
 using Emberwright.Stove.Patterns;
 using Emberwright.Visits;
 
