@@ -30,13 +30,14 @@ public sealed record Findings(
     IReadOnlyList<Problem> Problems)
 {
     private const double Likely = 0.5;
+    private const int Alternatives = 2;
 
     private NextCheck? _next;
 
     /// <summary>What to do next; planned when it is first looked at.</summary>
     public NextCheck NextCheck
     {
-        get => _next ??= new Planner(Catalogue, Tariff.Default).Next(Posterior, Situation);
+        get => _next ??= WithWorkThere(new Planner(Catalogue, Tariff.Default).Next(Posterior, Situation, Alternatives), Alternatives);
         init => _next = value;
     }
 
@@ -65,12 +66,21 @@ public sealed record Findings(
     /// ahead. Each element takes a few milliseconds, so a screen may be drawn between them while somebody reads.
     /// </summary>
     /// <param name="alternatives">At most so many alternatives.</param>
-    public IEnumerable<Findings> Improving(int alternatives = 2) =>
-        new Planner(Catalogue, Tariff.Default).Improving(Posterior, Situation, alternatives).Select(next => this with { NextCheck = next });
+    public IEnumerable<Findings> Improving(int alternatives = Alternatives) =>
+        new Planner(Catalogue, Tariff.Default).Improving(Posterior, Situation, alternatives).Select(next => this with { NextCheck = WithWorkThere(next, alternatives) });
+
+    /// <summary>Where a call leaves little to ask, what comes first at the stove follows.</summary>
+    private NextCheck WithWorkThere(NextCheck next, int alternatives)
+    {
+        if (Situation.OnSite || !Situation.Concern || Situation.Stops.Count > 0 || next.Best is not null && next.Alternatives.Count >= alternatives) return next;
+        var there = new Planner(Catalogue, Tariff.Default).Next(Posterior, Situation with { OnSite = true, MadeSafe = false }, alternatives);
+        RecommendedCheck[] all = [.. new[] { next.Best }.Concat(next.Alternatives).Append(there.Best).Concat(there.Alternatives).OfType<RecommendedCheck>().DistinctBy(c => c.Check)];
+        return new NextCheck(all.FirstOrDefault(), [.. all.Skip(1).Take(alternatives)]);
+    }
 
     /// <summary><see cref="Improving"/> in slices of a few milliseconds, also in a browser; null while the next one is not yet ready.</summary>
     public IEnumerable<Findings?> ImprovingSteps() =>
-        new Planner(Catalogue, Tariff.Default).Steps(Posterior, Situation).Select(next => next is null ? null : this with { NextCheck = next });
+        new Planner(Catalogue, Tariff.Default).Steps(Posterior, Situation).Select(next => next is null ? null : this with { NextCheck = WithWorkThere(next, Alternatives) });
 
     /// <summary>Why <see cref="Of"/> gave nothing.</summary>
     public static IReadOnlyList<Problem> WhyNone(VisitFile file)

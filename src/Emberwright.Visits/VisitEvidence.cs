@@ -72,14 +72,15 @@ public static class VisitEvidence
 
     // A code is the maker's; what it means is what counts.
     private const string CodeSign = "code";
+    private const string TestRunSign = "runs-now";
     private const string CodeTopic = "alarm code";
 
     private static IEnumerable<Evidence> Evidence(Fact<EntryBody> fact, string? pattern) => fact.Body switch
     {
         ReadingBody reading => [new ReadingEvidence(fact.Id, fact.Epoch, reading.Observable, reading.Si)],
         ActionBody { Done: true } action => [new ActionEvidence(fact.Id, fact.Epoch, Deed(action, pattern)), .. Signs(fact, Said(action.Action, action.Outcome, pattern))],
-        ComplaintBody { Outcome: { } outcome } complaint => [new SignEvidence(fact.Id, fact.Epoch, complaint.Sign ?? Complaints.Sign, outcome), .. Signs(fact, Beside(Said(complaint.Words, pattern), complaint.Sign ?? Complaints.Sign))],
-        ComplaintBody complaint => Signs(fact, Said(complaint.Words, pattern)),
+        ComplaintBody { Outcome: { } outcome } complaint => [new SignEvidence(fact.Id, fact.Epoch, complaint.Sign ?? Complaints.Sign, outcome), .. Signs(fact, Beside(Told(complaint.Words, pattern), complaint.Sign ?? Complaints.Sign))],
+        ComplaintBody complaint => Signs(fact, Told(complaint.Words, pattern)),
         AnswerBody answer => Signs(fact, Stated(answer.Question, answer.Outcome, pattern) ?? Said(answer.Question, answer.Outcome, pattern)),
         ObservationBody seen => Signs(fact, Stated(seen.Sign, seen.Outcome, pattern) ?? Said(seen.Sign, seen.Outcome, pattern)),
         CodeBody { Meaning: null } code => [new CodeEvidence(fact.Id, fact.Epoch, code.Code)],
@@ -97,6 +98,9 @@ public static class VisitEvidence
 
     private static IEnumerable<SignOutcome> Said(string text, string? pattern) =>
         pattern is null ? [] : Lexicon.Read(text, pattern).Found;
+
+    // That it ran again, told with the complaint, is how it comes and goes: nobody has tried it since.
+    private static IEnumerable<SignOutcome> Told(string words, string? pattern) => Said(words, pattern).Where(s => s.Sign != TestRunSign);
 
     private static IEnumerable<SignOutcome> Said(string what, string? outcome, string? pattern) =>
         pattern is null || string.IsNullOrWhiteSpace(outcome) ? [] : Lexicon.Read(what, outcome, pattern).Found;

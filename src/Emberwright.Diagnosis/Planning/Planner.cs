@@ -70,9 +70,19 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
             yield return null;
         }
 
-        yield return Arrange(board, all, situation, alternatives);
+        yield return OrRoutine(Arrange(board, all, situation, alternatives), situation);
         if (!deep) yield break;
-        foreach (var deeper in new Lookahead(board).Over(all, Weighed)) yield return deeper is null ? null : Arrange(board, deeper, situation, alternatives);
+        foreach (var deeper in new Lookahead(board).Over(all, Weighed))
+            yield return deeper is null ? null : OrRoutine(Arrange(board, deeper, situation, alternatives), situation);
+    }
+
+    // A service that is due is done, whether or not a reading is worth looking into.
+    private NextCheck OrRoutine(NextCheck next, Situation situation)
+    {
+        if (next.Best is not null || !situation.IsDue || Routine(situation).Best is not { } service) return next;
+        return situation is { OnSite: true, MadeSafe: false }
+            ? new NextCheck(SafeFirst(service.Name, service.ExpectedTotal), [service with { Cautions = [Cautions.MakeSafe, .. service.Cautions.Except([Cautions.MakeSafe])] }])
+            : new NextCheck(service, []);
     }
 
     // Once a call has all but named it, only what changes the arrangements is still asked.
@@ -97,7 +107,7 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
             : all.Where(o => o.Check is { } c && Rules.LooksForAwaitedCause(c, board, situation)).MinBy(Weighed) is { } why ? why
             : options[0];
         if (situation is { OnSite: true, MadeSafe: false } && best.Needs.HasFlag(CheckNeeds.Unplugged))
-            return new NextCheck(SafeFirst(best), [.. Others(options, best, situation).Prepend(best).Take(alternatives).Select(o => Recommend(o, board, situation))]);
+            return new NextCheck(SafeFirst(best.Name, best.Total), [.. Others(options, best, situation).Prepend(best).Take(alternatives).Select(o => Recommend(o, board, situation))]);
         return new NextCheck(Recommend(best, board, situation), [.. Others(options, best, situation).Take(alternatives).Select(o => Recommend(o, board, situation))]);
     }
 
@@ -138,7 +148,7 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
         if (situation.Evidence.OfType<ActionEvidence>().Any() || catalogue.Action(ActionList.FullService) is not { } service) return new NextCheck(null, []);
         var cost = service.Minutes * tariff.PerMinute + service.PartCost;
         return new NextCheck(
-            new(service.Id, service.Name, cost, service.Minutes, "Nothing is complained of and nothing is out of band: do the service.", cost, service.Cautions), []);
+            new(service.Id, service.Name, cost, service.Minutes, situation.Concern ? "Nothing is complained of and nothing stands out: do the service." : "Nothing is complained of and nothing is out of band: do the service.", cost, service.Cautions), []);
     }
 
     // What is opened carries its making-safe step until that is recorded.
@@ -149,6 +159,6 @@ public sealed class Planner(Catalogue catalogue, Tariff tariff)
     private static RecommendedCheck Stopped(StandingStop stop) =>
         new(stop.Rule, stop.Words, 0, 0, $"A safety stop stands and comes before everything else. Released by: {stop.ReleasedBy}.", 0, [Cautions.Monoxide]);
 
-    private RecommendedCheck SafeFirst(Option option) =>
-        new(MakeSafe, Cautions.MakeSafe, 10 * tariff.PerMinute, 10, $"{option.Name} needs the stove off, cold and unplugged.", option.Total, [Cautions.MakeSafe, Cautions.Hot]);
+    private RecommendedCheck SafeFirst(string before, double total) =>
+        new(MakeSafe, Cautions.MakeSafe, 10 * tariff.PerMinute, 10, $"{before} needs the stove off, cold and unplugged.", total, [Cautions.MakeSafe, Cautions.Hot]);
 }

@@ -28,6 +28,9 @@ public sealed record Situation(
     public string? Unanswered { get; } = Evidence.OfType<SignEvidence>().Where(e => e.Sign == Complaints.Sign && e.Outcome != Complaints.Due).Select(e => e.Outcome).LastOrDefault() is { } told
         && !RunsIn(Evidence) ? told : null;
 
+    /// <summary>True when the stove is only due for its service, as far as anybody told.</summary>
+    public bool IsDue { get; } = Evidence.OfType<SignEvidence>().Where(e => e.Sign == Complaints.Sign).Select(e => e.Outcome).Distinct().ToArray() is [Complaints.Due];
+
     /// <summary>True when it was started since the last deed and ran.</summary>
     public bool Runs => RunsIn(Evidence);
 
@@ -37,7 +40,8 @@ public sealed record Situation(
     private static bool RunsIn(IReadOnlyList<Evidence> evidence)
     {
         var now = evidence.Count == 0 ? 0 : evidence.Max(e => e.Epoch);
-        return evidence.OfType<SignEvidence>().LastOrDefault(e => e.Sign == Rules.RunsNow && e.Epoch == now) is { Outcome: "runs" };
+        // Before anything was done a run proves nothing: what comes and goes runs again by itself.
+        return now > 0 && evidence.OfType<SignEvidence>().LastOrDefault(e => e.Sign == Rules.RunsNow && e.Epoch == now) is { Outcome: "runs" };
     }
 
     /// <summary>True when an action has been done on this visit.</summary>
