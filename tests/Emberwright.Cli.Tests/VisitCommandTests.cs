@@ -1,5 +1,5 @@
-using Emberwright.Diagnosis;
 using System.Text.Json;
+using Emberwright.Diagnosis;
 using Xunit;
 
 namespace Emberwright.Cli.Tests;

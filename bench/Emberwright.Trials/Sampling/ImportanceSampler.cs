@@ -1,13 +1,14 @@
 // Question:    how probable are the readings under one hypothesis, without taking the posterior for normal?
 // Equations:   P(y|d) = E_q[ N(y; h(c), R)·p(c) / q(c) ], estimated by the mean over draws c of q; effective draws (Σw)²/Σw².
-//              q: with u = b − x (and w = a − κ·x for the exchanger's surface) in place of b (and a), u, w and all other
-//              unknowns from ¾·N(m, 1.1²·C) + ¼·t₄(m, C), m and C those of the mode; then each x from p(x | u, w), which is
+//              q: after pilot runs (population Monte Carlo), with u = b − x (and w = a − κ·x for the exchanger's surface) in place of b (and a), u, w and all other
+//              unknowns from ¾·N(m, 1.1²·C) + ¼·t₄(m, C), m and C at first those of the mode; then each x from p(x | u, w), which is
 //              its normal of mean (μ_b − u)/s_b² + κ(μ_a − w)/s_a² − 1/τ over the precision 1/s_b² + κ²/s_a², cut off at 0.
 // Symbols:     c unknowns, h what the instruments would show, R covariance of the readings; b clean baseline, x restriction
 //              with prior Exp(τ), a surface, μ and s their prior means and widths.
 // Validity:    one epoch, no last visit, readings only; a posterior of one mode.
 // Assumptions: none beyond the model's own: the priors are taken as stated and every draw is solved anew.
-// Source:      Owen, Monte Carlo theory, methods and examples (2013), ch. 9; defensive mixtures: Hesterberg (1995). From memory.
+// Source:      Owen, Monte Carlo theory, methods and examples (2013), ch. 9; defensive mixtures: Hesterberg (1995);
+//              pilot runs: Cappé, Guillin, Marin & Robert (2004). From memory.
 // Worked:      the sampled evidence of one linear reading is its normal density (tested).
 using Emberwright.Diagnosis.Inference;
 using Emberwright.Stove;
@@ -23,14 +24,17 @@ internal sealed class ImportanceSampler
     private const double HeavyShare = 0.25;
     private const int HeavyDegrees = 4;
     private const double Impossible = 10;
+    private const int Pilots = 4;
+    private const double EnoughPerUnknown = 8;
+    private const double FlattestPower = 0.02;
     private const double Kappa = PriorTable.InsulationPerRestriction;
 
     private readonly Problem _problem;
     private readonly IStoveModel _model;
     private readonly Passage[] _passages;
     private readonly int[] _free;
-    private readonly double[] _centre;
-    private readonly Cholesky _covariance;
+    private double[] _centre;
+    private Cholesky _covariance;
     private readonly double _lnConstant;
     private readonly Dictionary<Condition, StoveState> _warm = [];
 
@@ -57,22 +61,50 @@ internal sealed class ImportanceSampler
         _lnConstant = -0.5 * (_problem.Readings.Count * Math.Log(2 * Math.PI) + _problem.Readings.LnDeterminant);
     }
 
-    /// <summary>ln of the evidence and the number of effective draws.</summary>
+    /// <summary>ln of the evidence and the number of effective draws, after pilot runs that move the proposal to where the posterior is.</summary>
     public (double Ln, double Effective) Evidence(int draws, Chance chance)
     {
+        for (var pilot = 0; pilot < Pilots; pilot++) Adapt(draws / Pilots / 2, chance);
         var ln = new double[draws];
-        for (var k = 0; k < draws; k++) ln[k] = LnWeight(chance);
-        var most = ln.Max();
-        double sum = 0, squares = 0;
-        foreach (var l in ln)
+        var y = new double[_free.Length];
+        for (var k = 0; k < draws; k++) ln[k] = LnWeight(y, chance);
+        var weights = Weights(ln, 1);
+        return (ln.Max() + Math.Log(weights.Sum() / draws), Effective(weights));
+    }
+
+    /// <summary>
+    /// Centre and covariance of a pilot run's weighted draws. Weights that leave too few of them are flattened first: their ln times a power below 1.
+    /// </summary>
+    private void Adapt(int draws, Chance chance)
+    {
+        var m = _free.Length;
+        var y = Enumerable.Range(0, draws).Select(_ => new double[m]).ToArray();
+        var ln = y.Select(at => LnWeight(at, chance)).ToArray();
+        var power = 1.0;
+        while (Effective(Weights(ln, power)) < EnoughPerUnknown * m && power > FlattestPower) power *= 0.8;
+        var weights = Weights(ln, power);
+        var total = weights.Sum();
+        var centre = new double[m];
+        for (var k = 0; k < draws; k++) Cholesky.AddScaled(centre, weights[k] / total, y[k]);
+        var covariance = new double[m * m];
+        for (var k = 0; k < draws; k++)
         {
-            var w = Math.Exp(l - most);
-            sum += w;
-            squares += w * w;
+            if (weights[k] == 0) continue;
+            for (var i = 0; i < m; i++) y[k][i] -= centre[i];
+            for (var i = 0; i < m; i++) Cholesky.AddScaled(covariance.AsSpan(i * m, m), weights[k] / total * y[k][i], y[k]);
         }
 
-        return (most + Math.Log(sum / draws), sum * sum / squares);
+        if (Cholesky.Factor(covariance, m) is not { } factor) return;
+        (_centre, _covariance) = (centre, factor);
     }
+
+    private static double[] Weights(double[] ln, double power)
+    {
+        var most = ln.Max();
+        return [.. ln.Select(l => Math.Exp(power * (l - most)))];
+    }
+
+    private static double Effective(double[] weights) => Square(weights.Sum()) / weights.Sum(Square);
 
     private double[] Row(int count, int unknown)
     {
@@ -88,10 +120,11 @@ internal sealed class ImportanceSampler
     }
 
     /// <summary>ln of one draw's weight; −∞ where the prior leaves nothing or the stove has no state.</summary>
-    private double LnWeight(Chance chance)
+    private double LnWeight(double[] y, Chance chance)
     {
         var c = new double[_problem.Layout.Count];
         var lnProposal = DrawFree(c, chance);
+        for (var i = 0; i < y.Length; i++) y[i] = c[_free[i]];
         var lnTarget = 0.0;
         foreach (var p in _passages)
         {

@@ -24,7 +24,7 @@ internal sealed record OpenCase(CaseFile File, ModeLibrary Library, StoveCase St
 
     /// <summary>
     /// The explanations that the readings can tell apart: hypotheses that share a fit are one, its prior the sum of theirs.
-    /// Heaviest first.
+    /// Heaviest first, without the cause that no catalogue lists.
     /// </summary>
     public IReadOnlyList<(string Name, Mode Mode, double LnPrior)> Explanations()
     {
@@ -34,7 +34,7 @@ internal sealed record OpenCase(CaseFile File, ModeLibrary Library, StoveCase St
         foreach (var _ in search.Pairs(hypotheses.Where(h => h.Kind == HypothesisKind.Pair))) { }
         return
         [
-            .. search.Candidates.Where(c => c.Doubted < 0 && c.LnAdjustment == 0).GroupBy(c => c.Mode, ReferenceEqualityComparer.Instance)
+            .. search.Candidates.Where(c => c is { Doubted: < 0, LnAdjustment: 0, IsUnlisted: false }).GroupBy(c => c.Mode, ReferenceEqualityComparer.Instance)
                 .Select(g => (Name: Name(g.First().Hypothesis), g.First().Mode, LnPrior: Math.Log(g.Sum(c => Math.Exp(c.Hypothesis.LnPrior)))))
                 .OrderByDescending(e => e.LnPrior + e.Mode.LnEvidence),
         ];
@@ -43,7 +43,6 @@ internal sealed record OpenCase(CaseFile File, ModeLibrary Library, StoveCase St
     private string Name(Hypothesis hypothesis) => hypothesis.Kind switch
     {
         HypothesisKind.Nothing => Suspect.Nothing,
-        HypothesisKind.Unlisted => Suspect.Unlisted,
         _ => string.Join(" + ", hypothesis.Faults.Select(f => File.Discrete[f].Id)),
     };
 }
