@@ -10,12 +10,11 @@ namespace Emberwright.Field.Tests;
 /// <summary>
 /// How long a report with twelve photos takes on the phone: taken in through the app, kept in its store, laid out, written.
 /// Measured on the published app where one lies in artifacts/server, else on the built one. The times are kept in
-/// artifacts/report-times.txt; the goal of 3 s is judged on a quiet machine, the bound here only catches what went badly wrong.
+/// artifacts/report-times.txt; they are judged on a quiet machine, not here.
 /// </summary>
 public sealed class ReportTimeTests(Chromium chromium)
 {
     private const int Photos = 12;
-    private const double MostMs = 20_000;
 
     [Fact]
     public async Task Six_pages_with_twelve_photos()
@@ -61,7 +60,6 @@ public sealed class ReportTimeTests(Chromium chromium)
         var said = FormattableString.Invariant($"{(isPublished ? "published" : "built")}: {document.NumberOfPages} pages, {Photos} photos, {pdf.Length / 1e6:F2} MB; laid out {laid.Min():0} ms, written {written.Min():0} ms, together {best:0} ms at best, {laid.Zip(written, (l, w) => l + w).Max():0} ms at worst of 3");
         TestContext.Current.TestOutputHelper?.WriteLine(said);
         await File.AppendAllTextAsync(Repo.Artifacts("report-times.txt"), said + "\n");
-        Assert.True(best < MostMs, said);
         phone.HadNoTrouble();
     }
 
