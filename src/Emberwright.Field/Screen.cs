@@ -25,8 +25,18 @@ public sealed class Screen(IJSRuntime js)
     /// <param name="figure">What holds the picture.</param>
     /// <param name="listener">Its <c>Tapped</c> is told the place.</param>
     /// <param name="chosen">The place chosen now, or null.</param>
-    public async Task Taps<T>(ElementReference figure, DotNetObjectReference<T> listener, string? chosen) where T : class =>
-        await (await module.Value).InvokeVoidAsync("taps", figure, listener, chosen);
+    public async Task Taps<T>(ElementReference figure, DotNetObjectReference<T> listener, string? chosen) where T : class
+    {
+        var page = await module.Value;
+        try
+        {
+            await page.InvokeVoidAsync("taps", figure, listener, chosen);
+        }
+        catch (ObjectDisposedException)
+        {
+            // The part was left while this script was fetched; nobody is there to touch it.
+        }
+    }
 
     /// <summary>Puts the reader into a part of the page, its field where it has one.</summary>
     public async Task Into(string id) => await (await module.Value).InvokeVoidAsync("into", id);
@@ -54,9 +64,19 @@ public sealed class Screen(IJSRuntime js)
     /// <summary>Opens the browser's print dialog.</summary>
     public async Task Print() => await js.InvokeVoidAsync("print");
 
-    /// <summary>Reports which step lies at the top of the screen, until stopped.</summary>
-    public async Task<IJSObjectReference> WatchSteps<T>(IEnumerable<string> ids, DotNetObjectReference<T> listener) where T : class =>
-        await (await module.Value).InvokeAsync<IJSObjectReference>("watchSteps", ids.ToArray(), listener);
+    /// <summary>Reports which step lies at the top of the screen, until stopped; null when the screen was left meanwhile.</summary>
+    public async Task<IJSObjectReference?> WatchSteps<T>(IEnumerable<string> ids, DotNetObjectReference<T> listener) where T : class
+    {
+        var page = await module.Value;
+        try
+        {
+            return await page.InvokeAsync<IJSObjectReference>("watchSteps", ids.ToArray(), listener);
+        }
+        catch (ObjectDisposedException)
+        {
+            return null;
+        }
+    }
 }
 
 /// <summary>A photo as it is kept.</summary>

@@ -54,6 +54,7 @@ public sealed class CallTests(Chromium chromium, Site site)
         await page.Book(site.Address, "Service", "Hester Quill");
         await page.WaitUntilConcluded();
         await page.GetByRole(AriaRole.Link, new() { Name = "Stove and card" }).ClickAsync();
+        await Expect(page.GetByLabel("Maker")).ToBeVisibleAsync();
         await page.Locator("label.photo-button input").SetInputFilesAsync(new FilePayload { Name = "label.png", MimeType = "image/png", Buffer = Touches.Png });
         await Expect(page.Locator(".pictures img")).ToBeVisibleAsync();
         await page.GetByLabel("Maker").FillAsync("Dunlin & Rook");
@@ -124,7 +125,7 @@ public sealed class CallTests(Chromium chromium, Site site)
         await page.GetByRole(AriaRole.Button, new() { Name = "Save the feed" }).ClickAsync();
         await page.WaitUntilConcluded();
         await page.GetByRole(AriaRole.Button, new() { Name = "High burn", Exact = true }).First.ClickAsync();
-        await Expect(page.Locator("#found tbody")).ToContainTextAsync("lb/h");
+        await Expect(page.Locator("#found tbody").First).ToContainTextAsync("lb/h");
         phone.HadNoTrouble();
     }
 }

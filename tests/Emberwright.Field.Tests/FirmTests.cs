@@ -31,6 +31,7 @@ public sealed class FirmTests(Chromium chromium, Site site)
         await page.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
         await Expect(page.GetByText("Too close")).ToBeVisibleAsync();
         await page.GetByLabel("Keep a file with this stove").SetInputFilesAsync(new FilePayload { Name = "permit.txt", MimeType = "text/plain", Buffer = "B-117"u8.ToArray() });
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Open permit.txt" })).ToBeVisibleAsync();
         await page.ReloadAsync();
         var permit = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "Open permit.txt" }).ClickAsync());
         Assert.Equal("B-117", await File.ReadAllTextAsync(await permit.PathAsync(), TestContext.Current.CancellationToken));

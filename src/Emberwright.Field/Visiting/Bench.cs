@@ -140,11 +140,12 @@ public sealed class Bench : IDisposable
 
     private async Task Conclude(Visit visit)
     {
+        // Said before anything is awaited: whoever looks now sees that the last conclusion is being overtaken.
+        (Thinking, Trouble) = (true, null);
         await thinking.CancelAsync();
         thinking.Dispose();
         thinking = new CancellationTokenSource();
         var token = thinking.Token;
-        (Thinking, Trouble) = (true, null);
         try
         {
             await rates.Open();
