@@ -116,6 +116,7 @@ public sealed class CallTests(Chromium chromium, Site site)
 
         await page.GetByRole(AriaRole.Link, new() { Name = "Weigh the feed" }).First.ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Begin: the bag" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "End: the bag" })).ToBeVisibleAsync();
         await page.LetPass(TimeSpan.FromMinutes(5));
         await page.ReloadAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "End: the bag" }).ClickAsync();

@@ -78,6 +78,7 @@ public sealed class SealingTests(Chromium chromium, Site site)
         foreach (var moment in new[] { "Start pressed", "First flame", "Burning on high" })
         {
             await page.GetByRole(AriaRole.Button, new() { Name = moment }).ClickAsync();
+            await Expect(page.GetByRole(AriaRole.Button, new() { Name = moment })).ToHaveCountAsync(0);
             await page.LetPass(TimeSpan.FromMinutes(6));
         }
         // The timer runs while the phone is shut.
