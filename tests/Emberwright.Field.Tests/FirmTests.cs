@@ -98,6 +98,7 @@ public sealed class FirmTests(Chromium chromium, Site site)
         {
             await phone.Page.GotoAsync(site.Address + "/firm/people");
             await Add(phone.Page, ("Name, as it stands under entries", "R. Sorrel"));
+            await Expect(phone.Page.GetByText("R. Sorrel")).ToBeVisibleAsync();
             await phone.Page.GotoAsync(site.Address + "/firm/exchange");
             var handed = await phone.Page.RunAndWaitForDownloadAsync(() => phone.Page.GetByRole(AriaRole.Button, new() { Name = "Hand over everything" }).ClickAsync());
             file = Repo.Artifacts("screens", "everything.zip");
